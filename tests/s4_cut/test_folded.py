@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -87,18 +86,18 @@ def _lane(number: int, change: Callable[[Lane], Lane | None]) -> CuttingPlan:
     section = PLAN.sections[0]
     changed = change(section.lanes[number])
     kept = (*section.lanes[:number], *((changed,) if changed else ()), *section.lanes[number + 1 :])
-    return replace(PLAN, sections=(replace(section, lanes=kept),))
+    return PLAN._replace(sections=(section._replace(lanes=kept),))
 
 
 @pytest.mark.parametrize(
     ("damaged", "seen"),
     [
-        (_lane(0, lambda lane: replace(lane, offset=cm(1))), "isn't at it"),
-        (_lane(1, lambda lane: replace(lane, layer="fold", offset=Fraction(0))), "more than one lane on the fold"),
+        (_lane(0, lambda lane: lane._replace(offset=cm(1))), "isn't at it"),
+        (_lane(1, lambda lane: lane._replace(layer="fold", offset=Fraction(0))), "more than one lane on the fold"),
         (_lane(2, lambda lane: None), "not in mirrored pairs"),
-        (_lane(2, lambda lane: replace(lane, offset=lane.offset + 10)), "not in mirrored pairs"),
-        (_lane(0, lambda lane: replace(lane, layer="flat")), "a single lane on folded cloth"),
-        (_lane(0, lambda lane: replace(lane, depth=lane.depth + 100)), "lanes overlap"),
+        (_lane(2, lambda lane: lane._replace(offset=lane.offset + 10)), "not in mirrored pairs"),
+        (_lane(0, lambda lane: lane._replace(layer="flat")), "a single lane on folded cloth"),
+        (_lane(0, lambda lane: lane._replace(depth=lane.depth + 100)), "lanes overlap"),
     ],
 )
 def test_a_wrong_fold_is_seen(damaged: CuttingPlan, seen: str) -> None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
@@ -153,8 +152,8 @@ def test_every_plan_agrees_with_its_own_problem(case: Case) -> None:
 
 def _with_first_segment(plan: CuttingPlan, **change: Any) -> CuttingPlan:
     section, lane = plan.sections[0], plan.sections[0].lanes[0]
-    lane = replace(lane, segments=(replace(lane.segments[0], **change), *lane.segments[1:]))
-    return replace(plan, sections=(replace(section, lanes=(lane, *section.lanes[1:])), *plan.sections[1:]))
+    lane = lane._replace(segments=(lane.segments[0]._replace(**change), *lane.segments[1:]))
+    return plan._replace(sections=(section._replace(lanes=(lane, *section.lanes[1:])), *plan.sections[1:]))
 
 
 @pytest.mark.parametrize(

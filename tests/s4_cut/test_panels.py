@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from fractions import Fraction
 from itertools import combinations, product
 
@@ -221,9 +220,9 @@ def test_a_plan_of_panels_can_be_kept() -> None:
         {"turned": True},
     ):
         panels = (section.panels[0]._replace(**change), *section.panels[1:])
-        assert not agrees(replace(plan, sections=(replace(section, panels=panels),)), APRON, bolt, DEAR), change
-    twice = replace(section, panels=(*section.panels, section.panels[0]))
-    assert not agrees(replace(plan, sections=(twice,)), APRON, bolt, DEAR)
+        assert not agrees(plan._replace(sections=(section._replace(panels=panels),)), APRON, bolt, DEAR), change
+    twice = section._replace(panels=(*section.panels, section.panels[0]))
+    assert not agrees(plan._replace(sections=(twice,)), APRON, bolt, DEAR)
 
 
 # How they come apart
@@ -335,7 +334,7 @@ def _damaged(**change: object) -> CuttingPlan:
     plan = plan_cutting(APRON, Bolt(cm(110)), DEAR)
     section = plan.sections[0]
     panels = (section.panels[0]._replace(**change), *section.panels[1:])  # type: ignore[arg-type]
-    return replace(plan, sections=(replace(section, panels=panels),))
+    return plan._replace(sections=(section._replace(panels=panels),))
 
 
 @pytest.mark.parametrize(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 from typing import cast
 
@@ -69,4 +68,4 @@ def test_a_part_ends_where_all_copies_of_its_pieces_are_cut() -> None:
 def test_a_short_cutting_is_one_part_and_none_has_none() -> None:
     whole = cutting([[[0, 1]], [[2]]])
     assert in_parts(whole) == (whole,)
-    assert in_parts(replace(whole, sheets={})) == ()
+    assert in_parts(whole._replace(sheets={})) == ()

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import replace
 
 import pytest
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
@@ -24,35 +23,35 @@ PLAN = plan_cutting(STRIPS, BOLT, PRICES)
 
 
 def _section(change: Callable[[Section], Section]) -> CuttingPlan:
-    return replace(PLAN, sections=(change(PLAN.sections[0]), *PLAN.sections[1:]))
+    return PLAN._replace(sections=(change(PLAN.sections[0]), *PLAN.sections[1:]))
 
 
 def _lane(change: Callable[[Lane], Lane]) -> CuttingPlan:
-    return _section(lambda section: replace(section, lanes=(change(section.lanes[0]), *section.lanes[1:])))
+    return _section(lambda section: section._replace(lanes=(change(section.lanes[0]), *section.lanes[1:])))
 
 
 def _segment(change: Callable[[Segment], Segment]) -> CuttingPlan:
-    return _lane(lambda lane: replace(lane, segments=(change(lane.segments[0]), *lane.segments[1:])))
+    return _lane(lambda lane: lane._replace(segments=(change(lane.segments[0]), *lane.segments[1:])))
 
 
 @pytest.mark.parametrize(
     ("damaged", "seen"),
     [
-        (_segment(lambda cut: replace(cut, length=cut.length - 10)), "when joined|wrong length"),
-        (_segment(lambda cut: replace(cut, copy=9)), "not all there"),
-        (_segment(lambda cut: replace(cut, strip="collar")), "nobody asked for"),
-        (_segment(lambda cut: replace(cut, start=cut.start + 5000)), "a lane is filled to"),
-        (_lane(lambda lane: replace(lane, segments=())), "not all there"),
-        (_lane(lambda lane: replace(lane, depth=lane.depth - 10)), "it is .* deep"),
-        (_lane(lambda lane: replace(lane, layer="fold")), "a folded lane on flat cloth"),
+        (_segment(lambda cut: cut._replace(length=cut.length - 10)), "when joined|wrong length"),
+        (_segment(lambda cut: cut._replace(copy=9)), "not all there"),
+        (_segment(lambda cut: cut._replace(strip="collar")), "nobody asked for"),
+        (_segment(lambda cut: cut._replace(start=cut.start + 5000)), "a lane is filled to"),
+        (_lane(lambda lane: lane._replace(segments=())), "not all there"),
+        (_lane(lambda lane: lane._replace(depth=lane.depth - 10)), "it is .* deep"),
+        (_lane(lambda lane: lane._replace(layer="fold")), "a folded lane on flat cloth"),
         (
-            _section(lambda section: replace(section, lanes=(section.lanes[0], *section.lanes))),
+            _section(lambda section: section._replace(lanes=(section.lanes[0], *section.lanes))),
             "lanes overlap",
         ),
-        (_section(lambda section: replace(section, length=section.length - 5)), "a lane is filled to"),
-        (replace(PLAN, joins=PLAN.joins + 1), "the plan says"),
-        (replace(PLAN, cost=PLAN.cost - 1), "the plan says"),
-        (replace(PLAN, bound=PLAN.cost + 1), "bound"),
+        (_section(lambda section: section._replace(length=section.length - 5)), "a lane is filled to"),
+        (PLAN._replace(joins=PLAN.joins + 1), "the plan says"),
+        (PLAN._replace(cost=PLAN.cost - 1), "the plan says"),
+        (PLAN._replace(bound=PLAN.cost + 1), "bound"),
     ],
 )
 def test_damage_is_seen(damaged: CuttingPlan, seen: str) -> None:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
 from fractions import Fraction
 from functools import cache, partial
 from pathlib import Path
@@ -98,7 +97,7 @@ def _prices(price: Fraction | None) -> CutPrices:
 
 def never(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
     """A planner whose plans are so dear that nobody takes them."""
-    return replace(plain_plan(strips, bolt, prices), cost=Fraction(10**9))
+    return plain_plan(strips, bolt, prices)._replace(cost=Fraction(10**9))
 
 
 ORDERS: dict[str, Callable[[], ClassOrder]] = {"class": the_class, **{name: partial(sizes_of, name) for name in DEMOS}}

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.amend.worked import met
 from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.phrasing import Phrasing
 from furbelow.measure.quantity import show_decimal
+from furbelow.named import NamedTuple
 from furbelow.order.chain import Planned
 
 

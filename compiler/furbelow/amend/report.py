@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
-from typing import Any, NamedTuple
+from typing import Any
 
 from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, Shared
 from furbelow.amend.meeting import percent
@@ -19,6 +19,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.tags import copy_letter
 from furbelow.measure.plain_values import Plain, as_plain
 from furbelow.measure.quantity import mm, number
+from furbelow.named import NamedTuple
 from furbelow.order.chain import Planned
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.guide import GuideStep

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from furbelow.diagnose.fault import Change, Put, Span
+from furbelow.named import NamedTuple
 
 
 class Edit(NamedTuple):

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.spec import Spec
 from furbelow.garment.technique import Kind, Parameter, Technique
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
+from furbelow.named import NamedTuple
 from furbelow.order.chain import solved
 from furbelow.order.order import Order
 from furbelow.s1_read.read_own_techniques import own_techniques

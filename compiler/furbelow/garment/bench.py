@@ -4,13 +4,15 @@ All lengths in mm. The bench never changes; a step gives a new one. Copies that 
 their number, so two layers of net are one flounce with copies = 2 until they are stacked.
 """
 
+from __future__ import annotations
+
 from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.matching import LEVEL, Places
 from furbelow.garment.solved import Solved, SolvedPiece
+from furbelow.named import NamedTuple
 
 
 class State(StrEnum):
@@ -334,10 +336,10 @@ class Bench(NamedTuple):
         found = [seam for seam in self.seams.values() if edge in seam.edges]
         return found[-1] if found else None
 
-    def with_edges(self, *edges: Edge) -> "Bench":
+    def with_edges(self, *edges: Edge) -> Bench:
         return self._replace(edges={**self.edges, **{edge.name: edge for edge in edges}})
 
-    def turned(self, edge: Edge, took: Fraction, state: State) -> "Bench":
+    def turned(self, edge: Edge, took: Fraction, state: State) -> Bench:
         """The bench with an edge turned: a turn shortens the edges that run from it."""
         after = self.with_edges(edge._replace(state=state, used=edge.used + took))
         piece, _, side = edge.name.partition(".")
@@ -354,37 +356,37 @@ class Bench(NamedTuple):
             )
         )
 
-    def with_seams(self, *seams: Seam) -> "Bench":
+    def with_seams(self, *seams: Seam) -> Bench:
         return self._replace(seams={**self.seams, **{seam.name: seam for seam in seams}})
 
-    def with_casing(self, casing: Casing) -> "Bench":
+    def with_casing(self, casing: Casing) -> Bench:
         return self._replace(casings={**self.casings, casing.name: casing})
 
-    def taken_above(self, name: str, took: Fraction) -> "Bench":
+    def taken_above(self, name: str, took: Fraction) -> Bench:
         """The bench with so much of an opened edge gone into a seam or turn: the opening is shorter by it."""
         if name not in self.openings:
             return self
         opening = self.openings[name]
         return self.with_opening(opening._replace(length=opening.length - took))
 
-    def with_opening(self, opening: Opening) -> "Bench":
+    def with_opening(self, opening: Opening) -> Bench:
         return self._replace(openings={**self.openings, opening.name: opening})
 
-    def with_cloths(self, *cloths: Cloth) -> "Bench":
+    def with_cloths(self, *cloths: Cloth) -> Bench:
         return self._replace(cloths={**self.cloths, **{cloth.piece.name: cloth for cloth in cloths}})
 
-    def joined(self, pieces: Iterable[str]) -> "Bench":
+    def joined(self, pieces: Iterable[str]) -> Bench:
         """The bench with these pieces, and all they are sewn to, as one unit."""
         leaders = {self.units[piece] for piece in pieces}
         first = next(piece for piece in self.cloths if self.units[piece] in leaders)
         units = {piece: self.units[first] if leader in leaders else leader for piece, leader in self.units.items()}
         return self._replace(units=units)
 
-    def bearing(self, piece: str, on: str) -> "Bench":
+    def bearing(self, piece: str, on: str) -> Bench:
         """The bench with a piece sewn in or on another, as one unit, that hangs at no level of its own."""
         return self._replace(borne={**self.borne, piece: on}).joined((on, piece))
 
-    def spoil(self, pieces: Iterable[str]) -> "Bench":
+    def spoil(self, pieces: Iterable[str]) -> Bench:
         return self._replace(spoiled=self.spoiled | frozenset(pieces))
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil, isqrt
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 
 class BiasStrip(NamedTuple):

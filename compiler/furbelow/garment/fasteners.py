@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from enum import StrEnum
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.solved import SolvedMaterial
 from furbelow.garment.spec import Material, SupplyKind
 from furbelow.measure.quantity import mm
+from furbelow.named import NamedTuple
 
 
 class FastenerKind(StrEnum):

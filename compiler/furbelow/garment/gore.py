@@ -7,7 +7,8 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import lru_cache
 from math import ceil, sqrt
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 FRONT, SIDE, BACK = "front", "side", "back"
 GORE_PLACES = (FRONT, SIDE, BACK)

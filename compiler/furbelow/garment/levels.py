@@ -4,12 +4,14 @@ A piece sewn to another *hangs* from it, is a folded band *beyond* its edge, or 
 to bottom. What is sewn on by its bottom edge and hangs from nothing else hangs upside down.
 """
 
+from __future__ import annotations
+
 from collections.abc import Iterator, Mapping
 from enum import StrEnum
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Edge, OnLine, Seam
+from furbelow.named import NamedTuple
 
 BAGS = Fraction(5)  # two ways to one level may differ by so much; house rule, maker to confirm
 

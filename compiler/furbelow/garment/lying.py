@@ -5,12 +5,14 @@ a step puts there is a band between two depths (it runs along the piece), or bet
 both. A number of a step has a window that it must lie in, and where two lengths are held together their ratio has one.
 """
 
+from __future__ import annotations
+
 from collections.abc import Iterator, Mapping
 from enum import StrEnum
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
+from furbelow.named import NamedTuple
 
 
 class Lies(StrEnum):
@@ -41,7 +43,7 @@ class Band(NamedTuple):
     near: Fraction
     far: Fraction
 
-    def meets(self, other: "Band") -> bool:
+    def meets(self, other: Band) -> bool:
         """Whether the two overlap; bands that only touch do not meet."""
         return self.near < other.far and other.near < self.far
 

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 EIGHTHS_FROM = Fraction(2000)  # a longer edge is marked in eighths: the stretches stay short enough to share out by eye
 EVEN = Fraction(1, 2)

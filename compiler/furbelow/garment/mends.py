@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from furbelow.diagnose.fault import Change, Put
 from furbelow.garment.spec import Step
+from furbelow.named import NamedTuple
 
 
 class Mend(NamedTuple):

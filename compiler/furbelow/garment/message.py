@@ -4,13 +4,16 @@ The sentences are in `templates/words/`, one folder a language. Nothing here loa
 techniques are loaded by `check` too.
 """
 
+from __future__ import annotations
+
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.bench import Edge
 from furbelow.measure.measure_text import System
 from furbelow.measure.quantity import Quantity
+from furbelow.named import NamedTuple
 
 FIBRES = ("cotton", "linen", "wool", "silk", "polyester", "viscose", "nylon", "acetate")  # those that have words
 
@@ -99,7 +102,7 @@ Joined = Literal["list", "row", "clauses", "then", "sum"]
 class Things(NamedTuple):
     """Several values, said one behind the other."""
 
-    items: tuple["Value", ...]
+    items: tuple[Value, ...]
     joined: Joined = "list"
 
 
@@ -107,7 +110,7 @@ class Part(NamedTuple):
     """A message said inside another one, with values of its own: one row of a list, an edge that is called differently."""
 
     message: str
-    values: "Values" = {}
+    values: Values = {}
 
 
 class One(NamedTuple):

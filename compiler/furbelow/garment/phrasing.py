@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.solved import Solved
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.measure_text import show_apart, system_of
 from furbelow.measure.quantity import System, show_cloth_length, show_length
+from furbelow.named import NamedTuple
 
 _INCH = Fraction("25.4")
 _YARD = 36 * _INCH

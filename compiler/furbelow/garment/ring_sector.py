@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil, cos, degrees, pi, sin, sqrt, tan
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 WIDEST_STACKED = 1.4  # radians of half the angle: beyond, the ends lie nearly level
 

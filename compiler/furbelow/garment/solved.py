@@ -1,8 +1,9 @@
 """What solving gives: every measurement of one garment for one body, each with the reason for it."""
 
+from __future__ import annotations
+
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.bias import BiasStrip
@@ -10,6 +11,7 @@ from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.spec import Material, Piece, Spec, Step
 from furbelow.measure.quantity import Quantity, round_to_step
+from furbelow.named import NamedTuple
 
 MOST_SLACK = Fraction("12.7")
 

@@ -1,13 +1,16 @@
 """The garment spec as read: every value with the place where it stands. Nothing is worked out yet."""
 
+from __future__ import annotations
+
 from collections.abc import Mapping
 from enum import StrEnum
-from typing import Literal, NamedTuple, Protocol
+from typing import Literal, Protocol
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.dyeing import DyeClass
 from furbelow.measure.formula import Formula
 from furbelow.measure.measure_text import System, system_of
+from furbelow.named import NamedTuple
 
 
 class Word(NamedTuple):

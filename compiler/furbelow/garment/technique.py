@@ -5,10 +5,12 @@ shopping list its thread and supplies, and the guide its messages and drawings. 
 contract is an enum, so that a slip is found by the type checker and not by a maker.
 """
 
+from __future__ import annotations
+
 from collections.abc import Callable, Mapping
 from enum import StrEnum
 from fractions import Fraction
-from typing import Any, NamedTuple, Protocol, TypeVar
+from typing import Any, Protocol, TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment.bench import Bench, Seam
@@ -21,6 +23,7 @@ from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Arg, EdgeName, Step, SupplyKind, Word, each_of
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 
 EdgesIn = Callable[[EdgeName], tuple[EdgeName, ...]]  # the piece edges that a name stands for, stacks opened
 
@@ -210,7 +213,7 @@ class Used(NamedTuple):
     fastener: Fastener | None = None  # of what the spec does not list; `material` is its name
 
     @classmethod
-    def of_ours(cls, fastener: Fastener, count: Fraction, what: Part) -> "Used":
+    def of_ours(cls, fastener: Fastener, count: Fraction, what: Part) -> Used:
         """So many of a fastener that the spec does not list."""
         return cls(fastener.name, count, 1, what, fastener)
 

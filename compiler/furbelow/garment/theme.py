@@ -1,10 +1,12 @@
 """The look of a publisher: colours, fonts and a logo laid over page and PDF."""
 
+from __future__ import annotations
+
 from collections.abc import Iterator, Mapping
-from typing import NamedTuple
 
 from furbelow.garment.contrast import LINES, WORDS, contrast, nearest_that_passes
 from furbelow.garment.spec import OwnPicture
+from furbelow.named import NamedTuple
 
 # The colours that a theme may give, by its words; the others stay as they are. A test holds them to the page's own.
 HOUSE: Mapping[str, Mapping[str, str]] = {

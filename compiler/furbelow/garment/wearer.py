@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.spec import Word, Written
+from furbelow.named import NamedTuple
 
 
 class Wearer(NamedTuple):

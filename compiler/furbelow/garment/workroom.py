@@ -1,11 +1,14 @@
 """The workroom: machines, habits and prices of the place where the garment is made."""
 
+from __future__ import annotations
+
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.spec import Word
 from furbelow.garment.theme import Theme
+from furbelow.named import NamedTuple
 
 Paper = Literal["A4", "letter"]
 

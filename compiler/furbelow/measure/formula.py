@@ -1,8 +1,10 @@
 """The value of a formula, worked out exactly, with the place of every fault inside its text."""
 
+from __future__ import annotations
+
 from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
-from typing import NamedTuple, Never
+from typing import Never
 
 from furbelow.measure.formula_parser import NO_ROUND as NO_ROUND
 from furbelow.measure.formula_parser import RESERVED_WORDS as RESERVED_WORDS
@@ -14,6 +16,7 @@ from furbelow.measure.formula_parser import parse_number as parse_number
 from furbelow.measure.formula_tree import Amount, Call, Index, Infix, Name, Prefix, Term
 from furbelow.measure.quantity import DimensionClash, Quantity, Rounding, System, number, round_to_step
 from furbelow.measure.units import PLAIN, describe_dims
+from furbelow.named import NamedTuple
 
 # Twenty decimals: the error on a skirt of 10 m is far below an atom.
 _PI = number("3.14159265358979323846")

@@ -4,14 +4,17 @@ Own grammar, read by precedence climbing; nothing is ever evaluated by Python.
 Source: V. R. Pratt, "Top down operator precedence", 1973.
 """
 
+from __future__ import annotations
+
 import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from typing import NamedTuple, Never
+from typing import Never
 
 from furbelow.measure.formula_tree import Amount, Call, Index, Infix, Name, Prefix, Term
 from furbelow.measure.quantity import Quantity, QuantityFault, read_quantity
 from furbelow.measure.units import PLAIN
+from furbelow.named import NamedTuple
 
 LONGEST_FORMULA = 500
 DEEPEST_FORMULA = 60

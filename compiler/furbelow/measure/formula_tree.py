@@ -1,8 +1,11 @@
 """A formula as a tree. Every part has its place in the text: from `start` to before `end`."""
 
-from typing import NamedTuple, TypeAlias
+from __future__ import annotations
+
+from typing import TypeAlias
 
 from furbelow.measure.quantity import Quantity
+from furbelow.named import NamedTuple
 
 
 class Amount(NamedTuple):
@@ -36,7 +39,7 @@ class Prefix(NamedTuple):
     start: int
     end: int
     sign: str
-    operand: "Term"
+    operand: Term
 
 
 class Infix(NamedTuple):
@@ -45,8 +48,8 @@ class Infix(NamedTuple):
     start: int
     end: int
     sign: str
-    left: "Term"
-    right: "Term"
+    left: Term
+    right: Term
 
 
 class Call(NamedTuple):
@@ -55,7 +58,7 @@ class Call(NamedTuple):
     start: int
     end: int
     function: str
-    arguments: tuple["Term", ...]
+    arguments: tuple[Term, ...]
 
 
 Term: TypeAlias = Amount | Name | Index | Prefix | Infix | Call

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from typing import NamedTuple, Never
+from typing import Never
 
 from furbelow.measure.measure_text import Rounding as Rounding
 from furbelow.measure.measure_text import System as System
@@ -32,6 +32,7 @@ from furbelow.measure.units import (
     near_units,
     unit_named,
 )
+from furbelow.named import NamedTuple
 
 
 class DimensionClash(Exception):

@@ -11,7 +11,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 from functools import cache
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
+
+from furbelow.named import NamedTuple
 
 if TYPE_CHECKING:
     import pint

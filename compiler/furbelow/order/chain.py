@@ -6,11 +6,12 @@ Each stage is a function from frozen values to a frozen value and its faults; a 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
 from furbelow.diagnose.fault import Staged
 from furbelow.garment.shop_step import with_shop_steps
 from furbelow.garment.solved import Solved
+from furbelow.named import NamedTuple
 from furbelow.order.order import Order
 from furbelow.s2_solve.solve import Prepared, prepare
 from furbelow.s2_solve.takes import allowances

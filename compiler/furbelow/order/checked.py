@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Staged, has_errors
 from furbelow.garment.spec import Choice, Spec, Written
+from furbelow.named import NamedTuple
 from furbelow.order.chain import prove_each
 from furbelow.order.order import Order
 from furbelow.s3_rehearse.run import Rehearsal

@@ -9,10 +9,11 @@ from __future__ import annotations
 import json
 from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
-from typing import Any, NamedTuple
+from typing import Any
 
 from furbelow.diagnose.fault import Fault, Severity, Staged
 from furbelow.garment.technique import SetUp
+from furbelow.named import NamedTuple
 from furbelow.order.order import Order
 from furbelow.s4_cut.kept_plan import agrees
 from furbelow.s4_cut.plan_text import fraction_of, from_json, to_json

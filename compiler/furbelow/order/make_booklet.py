@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.garment.phrasing import Phrasing
+from furbelow.named import NamedTuple
 from furbelow.order.chain import Planned, guide_of, plan_proved, prove_each
 from furbelow.order.make_one import Finished
 from furbelow.order.order import Order

@@ -12,10 +12,10 @@ from dataclasses import replace
 from functools import cache, partial
 from hashlib import sha256
 from itertools import chain
-from typing import NamedTuple
 
 from furbelow.diagnose.codes import CODES
 from furbelow.diagnose.fault import Fault, Severity
+from furbelow.named import NamedTuple
 from furbelow.order.chain import prove, solved
 from furbelow.order.class_list import NEW, ClassList, as_file, leavers, numbered, read_class_list
 from furbelow.order.content_key import key_of, key_of_order, key_of_share

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from pathlib import Path
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
+from furbelow.named import NamedTuple
 from furbelow.order.chain import Planned, guide_of, plan_proved, prove
 from furbelow.order.order import Order
 from furbelow.order.shelf import Shelf

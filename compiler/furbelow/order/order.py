@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from furbelow.garment.spec import Spec, Written
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 
 
 class Order(NamedTuple):

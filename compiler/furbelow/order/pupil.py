@@ -14,12 +14,12 @@ from functools import lru_cache
 from itertools import count
 from pickle import HIGHEST_PROTOCOL, dumps, loads
 from socket import gethostname
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import Spec, Written
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.order.chain import Planned, guide_of, plan_proved, planned_from_pile, prove, ready_for
 from furbelow.order.content_key import key_of_room, named_by
 from furbelow.order.order import Order

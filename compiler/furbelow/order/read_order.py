@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Iterable, Mapping, Sequence
-from typing import NamedTuple, Never
+from typing import Never
 
 from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.diagnose.nearest import nearest
@@ -13,6 +13,7 @@ from furbelow.garment.spec import Spec, Word, Written
 from furbelow.garment.wearer import Wearer
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.formula import FormulaFault, parse_formula
+from furbelow.named import NamedTuple
 from furbelow.order.language import in_language
 from furbelow.order.order import Order
 from furbelow.order.unread import Unread

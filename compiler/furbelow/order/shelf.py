@@ -8,9 +8,9 @@ import re
 import unicodedata
 from collections.abc import Iterable, Mapping
 from pathlib import Path
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
+from furbelow.named import NamedTuple
 from furbelow.s1_read.source import read_bytes
 from furbelow.s4_cut.plan_cache import PLANS_FILE
 from furbelow.s6_write.folder import SetKind, stands, write_folder

@@ -6,8 +6,8 @@ import os
 import threading
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.preview.build import Built
 
 LOOK_EVERY = 0.005  # seconds between two looks at the files

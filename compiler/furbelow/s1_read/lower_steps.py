@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span
 from furbelow.garment.spec import (
@@ -19,6 +19,7 @@ from furbelow.garment.spec import (
     each_of,
 )
 from furbelow.garment.technique import Kind, Parameter, Technique
+from furbelow.named import NamedTuple
 from furbelow.s1_read.names import unknown_name
 from furbelow.s1_read.rounds import Rounds, Row
 from furbelow.s1_read.sayings import Sayings

@@ -7,7 +7,9 @@ from __future__ import annotations
 
 import warnings
 from io import BytesIO
-from typing import TYPE_CHECKING, Literal, NamedTuple
+from typing import TYPE_CHECKING, Literal
+
+from furbelow.named import NamedTuple
 
 if TYPE_CHECKING:
     from PIL.Image import Image

@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Severity, Span, Staged, has_errors, in_reading_order
 from furbelow.diagnose.nearest import nearest
@@ -18,6 +17,7 @@ from furbelow.garment.spec import Spec, Word, Written
 from furbelow.garment.wearer import Wearer
 from furbelow.measure.quantity import Quantity, QuantityFault, parse_quantity
 from furbelow.measure.units import PLAIN
+from furbelow.named import NamedTuple
 from furbelow.s1_read.roster_cells import MOST_COLUMNS, Cell, mark_of, roster_text, rows_of
 from furbelow.s1_read.values import Formulas
 from furbelow.s1_read.yaml_tree import TextTree

@@ -9,9 +9,9 @@ from __future__ import annotations
 import codecs
 import re
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Span
+from furbelow.named import NamedTuple
 
 MOST_COLUMNS = 200
 MOST_LINES = 20  # of one row

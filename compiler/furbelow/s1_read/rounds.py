@@ -11,13 +11,13 @@ import re
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.garment.spec import Choice, Condition, Within, Written
 from furbelow.measure.formula import Formula, FormulaFault, evaluate, parse_number
 from furbelow.measure.quantity import Quantity, number
 from furbelow.measure.units import PLAIN
+from furbelow.named import NamedTuple
 from furbelow.s1_read.values import Formulas, value_at
 from furbelow.s1_read.yaml_tree import MapTree, TextTree, Tree
 

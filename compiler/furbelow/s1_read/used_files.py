@@ -8,10 +8,10 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.diagnose.nearest import nearest
+from furbelow.named import NamedTuple
 from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.schema_check import load_schema, schema_faults
 from furbelow.s1_read.schema_walk import Schema

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 
 class Problem(NamedTuple):

@@ -4,16 +4,19 @@ Scalars stay the text that stands in the file: `no`, `on`, `1:30` and `012` hold
 built from PyYAML's events without recursion, so that a hostile file can't exhaust the stack.
 """
 
+from __future__ import annotations
+
 import re
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from contextlib import suppress
-from typing import NamedTuple, TypeAlias
+from typing import TypeAlias
 
 import yaml
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, in_reading_order
 from furbelow.diagnose.unseen import shows_nothing
+from furbelow.named import NamedTuple
 from furbelow.s1_read.yaml_problems import plain_problem
 
 LARGEST_FILE = 1024 * 1024
@@ -45,7 +48,7 @@ class Entry(NamedTuple):
 
     key: str
     key_span: Span
-    value: "Tree"
+    value: Tree
 
 
 class MapTree(NamedTuple):
@@ -62,7 +65,7 @@ class ListTree(NamedTuple):
     """A list of values."""
 
     span: Span
-    rows: tuple["Tree", ...]
+    rows: tuple[Tree, ...]
 
 
 Tree: TypeAlias = MapTree | ListTree | TextTree

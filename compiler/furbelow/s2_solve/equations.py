@@ -1,14 +1,16 @@
 """Every value of a garment with the one line that fixes it, before anything is worked out."""
 
+from __future__ import annotations
+
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from functools import cached_property
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.garment.solved import Allowance, Because
 from furbelow.garment.spec import Choice, Material, Piece, Spec, Step, Written
 from furbelow.measure.quantity import Quantity, mm, number
+from furbelow.named import NamedTuple
 from furbelow.s2_solve import kinds
 from furbelow.s2_solve.kinds import Kind
 from furbelow.s2_solve.shape import WHOLE, Shape, steps_left

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from furbelow.garment.spec import Material, SupplyKind
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import CURRENCIES, LENGTH, MASS, PLAIN, VOLUME, Dims, combine, describe_dims
+from furbelow.named import NamedTuple
 
 
 class Kind(NamedTuple):

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.spec import (
@@ -27,6 +26,7 @@ from furbelow.garment.spec import (
 )
 from furbelow.measure.formula import EvaluationFault, evaluate, names_in
 from furbelow.measure.quantity import Quantity
+from furbelow.named import NamedTuple
 
 _PIECE_KINDS, _NEW_EDGE = ("piece", "pieces"), "name"
 _DEEPEST = 40  # measures that stand on measures; beyond, the value is left to the equations

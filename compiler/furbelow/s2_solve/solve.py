@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged, in_reading_order
 from furbelow.garment.bias import BiasStrip
@@ -16,6 +15,7 @@ from furbelow.garment.ring_sector import RingSector
 from furbelow.garment.solved import Allowance, Solved, SolvedMaterial, SolvedPiece, SolvedStep
 from furbelow.garment.spec import Spec, Step, Written
 from furbelow.measure.quantity import Quantity
+from furbelow.named import NamedTuple
 from furbelow.s2_solve import kinds
 from furbelow.s2_solve.agreement import disagreements
 from furbelow.s2_solve.body import missing_measures, out_of_range, unknown_choices

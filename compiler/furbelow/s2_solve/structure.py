@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.diagnose.nearest import nearest
 from furbelow.garment.spec import Spec, Written
 from furbelow.measure.formula import names_in
+from furbelow.named import NamedTuple
 from furbelow.s2_solve.equations import ATTRIBUTES, Equation
 
 

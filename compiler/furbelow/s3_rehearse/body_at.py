@@ -9,9 +9,9 @@ waist height is that of the same 800 people. The knee by its measure, or else at
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.solved import Solved
+from furbelow.named import NamedTuple
 
 HIP_DEPTH_SHARE, HIP_DEPTH = Fraction("0.188"), Fraction(195)
 KNEE_SHARE, KNEE_DEPTH = Fraction("0.56"), Fraction(580)

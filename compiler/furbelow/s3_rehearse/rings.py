@@ -6,11 +6,11 @@ Edges that are sewn or stacked together are one line. Elastic or a cord in a lin
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Casing, Edge
 from furbelow.garment.levels import Levels
 from furbelow.garment.solved import Solved
+from furbelow.named import NamedTuple
 
 
 class Ring(NamedTuple):

@@ -1,9 +1,10 @@
 """One run of the work, and what it proves."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from functools import cached_property
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Span
 from furbelow.garment.bench import Bench, Casing
@@ -14,6 +15,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.body_at import BodyAt, body_at
 from furbelow.s3_rehearse.rings import Ring, rings_of
 

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Edge, State
 from furbelow.garment.solved import Because, Derivation
 from furbelow.measure.quantity import mm, number
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 from furbelow.s3_rehearse.ways_in import closes, ways_in
 

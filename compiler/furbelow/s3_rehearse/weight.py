@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.gore import Gore
 from furbelow.garment.ring_sector import RingSector
@@ -17,6 +16,7 @@ from furbelow.garment.spec import SupplyKind
 from furbelow.measure.measure_text import System, show_decimal
 from furbelow.measure.quantity import Quantity, mm, number
 from furbelow.measure.units import MASS, UNITS
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 
 _AREA = (("length", 2),)

@@ -1,7 +1,8 @@
 """Plan the cutting of every cloth of a garment, in each width it is offered in."""
 
+from __future__ import annotations
+
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
 
@@ -10,6 +11,7 @@ from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.spec import OnSelvedge
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s4_cut.uncuttable import laid_on, offers_of, strips_of
@@ -18,8 +20,7 @@ from furbelow.s4_cut.uncuttable import laid_on, offers_of, strips_of
 NO_PRICE = Fraction(1, 1000)
 
 
-@dataclass(frozen=True)
-class Sheet:
+class Sheet(NamedTuple):
     """One cloth as it will be cut. `width` is that of the shop, edge to edge; price is per mm, None if not known."""
 
     material: SolvedMaterial
@@ -30,8 +31,7 @@ class Sheet:
     plan: CuttingPlan
 
 
-@dataclass(frozen=True)
-class Cutting:
+class Cutting(NamedTuple):
     """The sheets of each cloth, the cheapest offered width first, and the number of each piece on drawings and tags.
 
     selvedges: which edge of a piece is the selvedge of its cloth, for those that have one there.
@@ -39,7 +39,7 @@ class Cutting:
 
     sheets: Mapping[str, tuple[Sheet, ...]]
     marks: Mapping[str, str]
-    selvedges: Mapping[str, OnSelvedge] = field(default_factory=dict)
+    selvedges: Mapping[str, OnSelvedge] = {}
 
     def sheet(self, cloth: str) -> Sheet:
         """The sheet to cut from."""

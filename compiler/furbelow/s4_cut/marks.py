@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, Segment
 
 RULER = Fraction(300)  # mm of a section that a ruler spans; house rule

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.plan import CuttingPlan, Section
 from furbelow.s4_cut.through_cuts import cut_apart
 

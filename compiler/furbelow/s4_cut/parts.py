@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.s4_cut.cut import Cutting, Sheet
@@ -50,12 +49,12 @@ def _part(cutting: Cutting, sections: Sequence[tuple[str, Section]]) -> Cutting:
     for cloth, section in sections:
         by_cloth.setdefault(cloth, []).append(section)
     sheets = {cloth: (_sheet(cutting.sheet(cloth), of_it),) for cloth, of_it in by_cloth.items()}
-    return replace(cutting, sheets=sheets)
+    return cutting._replace(sheets=sheets)
 
 
 def _sheet(sheet: Sheet, sections: Sequence[Section]) -> Sheet:
     cut = {piece.strip for section in sections for piece in section.pieces}
     laid = sum((section.length for section in sections), Fraction(0))
     bought = laid / (1 - sheet.bolt.shrinkage)
-    plan = replace(sheet.plan, sections=tuple(sections), laid_length=laid, bolt_length=bought)
-    return replace(sheet, strips=tuple(strip for strip in sheet.strips if strip.name in cut), plan=plan)
+    plan = sheet.plan._replace(sections=tuple(sections), laid_length=laid, bolt_length=bought)
+    return sheet._replace(strips=tuple(strip for strip in sheet.strips if strip.name in cut), plan=plan)

@@ -3,13 +3,15 @@
 All lengths are fractions of a mm.
 """
 
+from __future__ import annotations
+
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.tags import tag
+from furbelow.named import NamedTuple
 
 # Where a lane lies: on a single layer; on the fold, opening to double; in the upper or under layer of a pair.
 Layer = Literal["flat", "fold", "upper", "under"]
@@ -33,8 +35,7 @@ class How(StrEnum):
     SHORTEST_FOUND = "plan-shortest-found"
 
 
-@dataclass(frozen=True, slots=True)
-class Segment:
+class Segment(NamedTuple):
     """Part `part` of `parts` of one copy of a strip, `length` along its lane from `start`.
 
     turned: the strip's length lies over the lane, so `length` is its depth.
@@ -50,8 +51,7 @@ class Segment:
     turned: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Lane:
+class Lane(NamedTuple):
     """One slit lane, `depth` deep when opened.
 
     offset: from the edge or, on folded cloth, from the fold; in an across section, along the bolt from its start.
@@ -99,8 +99,7 @@ def tag_of(cut: Segment | Panel, marks: Mapping[str, str]) -> str:
     return tag(marks[cut.strip], cut.copy, cut.part if cut.parts > 1 else 0)
 
 
-@dataclass(frozen=True, slots=True)
-class Section:
+class Section(NamedTuple):
     """One laying of the cloth, `length` of the bolt from `start`.
 
     across: the lanes run over the opened-out width, one below the other along the bolt.
@@ -119,8 +118,7 @@ class Section:
         return (*(segment for lane in self.lanes for segment in lane.segments), *self.panels)
 
 
-@dataclass(frozen=True, slots=True)
-class CuttingPlan:
+class CuttingPlan(NamedTuple):
     """The plan, what it costs, and how near to the best it is proven to be.
 
     laid_length: the sections' lengths added up, on shrunk cloth. bolt_length: what to buy, before shop rounding.

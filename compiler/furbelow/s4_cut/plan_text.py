@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import re
-from dataclasses import asdict
 from fractions import Fraction
 from hashlib import sha256
 from typing import Any, get_args
@@ -26,7 +25,13 @@ def plan_key(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> str:
 
 def to_json(plan: CuttingPlan) -> str:
     """The plan as JSON text; fractions are strings such as "127/2"."""
-    return json.dumps(asdict(plan), default=str, indent=1, ensure_ascii=False) + "\n"
+    told = {**plan._asdict(), "sections": [_told(section) for section in plan.sections]}
+    return json.dumps(told, default=str, indent=1, ensure_ascii=False) + "\n"
+
+
+def _told(section: Section) -> dict[str, Any]:
+    lanes = [{**lane._asdict(), "segments": [each._asdict() for each in lane.segments]} for lane in section.lanes]
+    return {**section._asdict(), "lanes": lanes}  # a panel is a list
 
 
 def from_json(text: str) -> CuttingPlan:
@@ -44,7 +49,6 @@ def from_json(text: str) -> CuttingPlan:
 
 def _section(told: dict[str, Any]) -> Section:
     told["lanes"] = tuple(_lane(each) for each in _list(told["lanes"]))
-    # A named tuple is a list in JSON.
     named = (dict(zip(Panel._fields, _list(each), strict=True)) for each in _list(told["panels"]))
     panels = (_typed(_piece(each), int, "copy") for each in named)
     told["panels"] = tuple(Panel(**_fractions(each, "from_end", "from_edge", "length", "width")) for each in panels)

@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 from itertools import islice
 from math import ceil, inf
-from typing import NamedTuple
 
 from furbelow.garment.spec import Grain
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.first_fit import first_fit, first_fit_across
 from furbelow.s4_cut.lanes.grid import Scale, scale_of
 from furbelow.s4_cut.lanes.in_lanes import cloth_bound, in_lanes, ways_split

@@ -5,11 +5,14 @@ after the selvedges are off, the cloth has been washed and something is spared a
 handled here: a plan is drawn on shrunk cloth, and `bolt_length` is what has to be bought for it.
 """
 
+from __future__ import annotations
+
 from fractions import Fraction
 from math import ceil, floor
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.spec import Grain
+from furbelow.named import NamedTuple
 
 # How a kind of piece is laid: its length along the bolt; its length over the width of the cloth, pieced from
 # lanes that run selvedge to selvedge; or, whole, with its length over the width but in a lane along the bolt.

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.plan import Panel, Section
 from furbelow.s4_cut.problem import CHALKED, SHEARED
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.s4_cut.lanes.limits import MOST_SECTIONS, Limits
@@ -39,4 +38,4 @@ def _at(prices: CutPrices, plan: CuttingPlan) -> CuttingPlan:
     cost = plan.bolt_length * prices.cloth_per_mm + plan.joins * prices.per_join
     cost += plan.setups * prices.per_setup + plan.cuts * prices.per_cut
     how = How.SHORTEST_PROVEN if plan.proven else How.SHORTEST_FOUND
-    return replace(plan, cost=cost, bound=cost * (1 - plan.gap), how=how)
+    return plan._replace(cost=cost, bound=cost * (1 - plan.gap), how=how)

@@ -1,8 +1,11 @@
 """Where the bobbin runs out, so that a fresh one can go in before a seam and not in the middle of it."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 
 class Rows(NamedTuple):

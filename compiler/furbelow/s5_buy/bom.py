@@ -9,9 +9,9 @@ from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from fractions import Fraction
 from math import ceil, floor
-from typing import NamedTuple
 
 from furbelow.diagnose.unseen import without_unseen
+from furbelow.named import NamedTuple
 
 COLUMNS: tuple[str, ...] = (
     "bom-name",

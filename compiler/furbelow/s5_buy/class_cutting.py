@@ -8,14 +8,13 @@ one cuts, so nobody's cut cloth is planned anew when somebody comes, leaves or i
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
-from dataclasses import replace
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.solved import SolvedMaterial, SolvedPiece
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
 from furbelow.s4_cut.lanes.pool import pooled
 from furbelow.s4_cut.plan import CuttingPlan, How, Section
@@ -318,13 +317,11 @@ def _renamed_in(
     plan: CuttingPlan, name: Callable[[str], str], whose: Callable[[str, str | None], str | None]
 ) -> CuttingPlan:
     sections = tuple(
-        replace(
-            section,
+        section._replace(
             lanes=tuple(
-                replace(
-                    lane,
+                lane._replace(
                     segments=tuple(
-                        replace(each, strip=name(each.strip), wearer=whose(each.strip, each.wearer))
+                        each._replace(strip=name(each.strip), wearer=whose(each.strip, each.wearer))
                         for each in lane.segments
                     ),
                 )
@@ -336,7 +333,7 @@ def _renamed_in(
         )
         for section in plan.sections
     )
-    return replace(plan, sections=sections)
+    return plan._replace(sections=sections)
 
 
 def _after_each_other(plans: Sequence[CuttingPlan]) -> CuttingPlan:
@@ -351,11 +348,10 @@ def _in_turn(plans: Sequence[CuttingPlan], sections: Iterable[Section]) -> Cutti
     """The plans as one, with its sections in this order."""
     placed, start = [], Fraction(0)
     for section in sections:
-        placed.append(replace(section, start=start))
+        placed.append(section._replace(start=start))
         start += section.length
     cost, bound = (sum((getattr(plan, name) for plan in plans), Fraction(0)) for name in ("cost", "bound"))
-    return replace(
-        plans[0],
+    return plans[0]._replace(
         usable_width=max(plan.usable_width for plan in plans),
         sections=tuple(placed),
         laid_length=start,

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.message import Part
 from furbelow.garment.solved import Solved, SolvedMaterial
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.cut import Cutting, Sheet
 from furbelow.s5_buy.class_cutting import ClassCutting, Garment, Lot
 from furbelow.s5_buy.offers import offered

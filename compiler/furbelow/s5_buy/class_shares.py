@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import replace
-from typing import NamedTuple
 
 from furbelow.garment.solved import SolvedPiece
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.cut import Cutting, Sheet
 from furbelow.s4_cut.plan import Section
 from furbelow.s5_buy.class_cutting import marked, renamed
@@ -34,9 +33,9 @@ class Shares:
                 for n in sorted(n for place in at for n in place.strips)
             )
             sections = (sheet.plan.sections[n] for n in sorted({n for place in at for n in place.sections}))
-            plan = replace(sheet.plan, sections=tuple(_of_one(section, own) for section in sections))
+            plan = sheet.plan._replace(sections=tuple(_of_one(section, own) for section in sections))
             cloth = pieces[strips[0].name].piece.cloth.text
-            sheets[cloth] = (replace(sheet, material=renamed(sheet.material, cloth), strips=strips, plan=plan),)
+            sheets[cloth] = (sheet._replace(material=renamed(sheet.material, cloth), strips=strips, plan=plan),)
         return Cutting(sheets, marks, selvedges)
 
 
@@ -61,13 +60,12 @@ def _places(sheet: Sheet) -> dict[str, _Place]:
 
 def _of_one(section: Section, own: Mapping[str, str]) -> Section:
     lanes = (
-        replace(
-            lane,
+        lane._replace(
             segments=tuple(
-                replace(each, strip=own[each.strip], wearer=None) for each in lane.segments if each.strip in own
+                each._replace(strip=own[each.strip], wearer=None) for each in lane.segments if each.strip in own
             ),
         )
         for lane in section.lanes
     )
     panels = tuple(each._replace(strip=own[each.strip], wearer=None) for each in section.panels if each.strip in own)
-    return replace(section, lanes=tuple(lane for lane in lanes if lane.segments), panels=panels)
+    return section._replace(lanes=tuple(lane for lane in lanes if lane.segments), panels=panels)

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 CENT = Fraction(1, 100)
 

@@ -1,11 +1,13 @@
 """Hours of work from what the rehearsal counted: seams, set-ups, pins, gathers, cutting, pressing."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from furbelow.garment.stitch import StitchType
+from furbelow.named import NamedTuple
 
 
 class Pace(NamedTuple):

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.measure.units import LENGTH
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.cut import NO_PRICE, Cutting, Sheet
 from furbelow.s5_buy.shop_units import in_steps, with_spare
 
@@ -32,7 +31,7 @@ def offered(sheet: Sheet) -> Offered:
 def cheapest_first(cutting: Cutting) -> Cutting:
     """The same sheets with the one that costs least first: cloth as sold, and joins and set-ups as the plan prices them."""
     sheets = {cloth: tuple(sorted(each, key=_cost_as_sold)) for cloth, each in cutting.sheets.items()}
-    return replace(cutting, sheets=sheets)
+    return cutting._replace(sheets=sheets)
 
 
 def _cost_as_sold(sheet: Sheet) -> Fraction:

@@ -1,13 +1,15 @@
 """The shopping list of a garment: what each material needs, what to buy of it, and what all of it costs."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from enum import StrEnum
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.message import Part
 from furbelow.garment.solved import SolvedMaterial
 from furbelow.measure.units import LENGTH, MASS, PLAIN, VOLUME, Dims
+from furbelow.named import NamedTuple
 from furbelow.s5_buy.bobbins import BobbinPlan
 from furbelow.s5_buy.cost import Costs
 from furbelow.s5_buy.offers import Offered

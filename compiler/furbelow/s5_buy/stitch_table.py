@@ -5,11 +5,14 @@ Every figure says whether it was read in a source, recalled, or put in for want 
 kind may serve as a check.
 """
 
+from __future__ import annotations
+
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.stitch import StitchType
+from furbelow.named import NamedTuple
 
 Grounds = Literal["read", "from memory", "stand-in"]
 

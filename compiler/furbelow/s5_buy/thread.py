@@ -1,13 +1,15 @@
 """Thread by stitch type and metres of seam: needle, bobbin and looper shares, waste, reels to buy."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from furbelow.garment.solved import SolvedMaterial
 from furbelow.garment.stitch import StitchType
 from furbelow.measure.units import LENGTH, UNITS
+from furbelow.named import NamedTuple
 from furbelow.s5_buy.stitch_table import STITCHES, geometric_ratio
 
 MM_PER_GRAM_OF_NE_1 = 840 * UNITS["yd"].factor / UNITS["lb"].factor

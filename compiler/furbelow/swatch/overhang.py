@@ -12,10 +12,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from math import cos, pi, sin
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.measure.quantity import mm
+from furbelow.named import NamedTuple
 
 _STEP = 0.01  # of a bending length
 _HALVINGS = 50

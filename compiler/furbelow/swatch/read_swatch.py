@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors, in_reading_order
 from furbelow.measure.quantity import Quantity, QuantityFault, parse_quantity
 from furbelow.measure.units import LENGTH, PLAIN, Dims, describe_dims
+from furbelow.named import NamedTuple
 from furbelow.s1_read.read_spec import without_echoes
 from furbelow.s1_read.source import Source, read_checked
 from furbelow.s1_read.values import map_at, value_at

@@ -11,7 +11,6 @@ Source: common practice, no source. Buttons that come off choke small children: 
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
@@ -42,6 +41,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.casings import casing_at, casing_in
 from furbelow.techniques.shared.cautions import (
     HAND_NEEDLE,

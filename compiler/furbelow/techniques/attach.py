@@ -13,7 +13,6 @@ Source: gathers that hang on rows of thread lie on top, where each is seen and g
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
@@ -35,6 +34,7 @@ from furbelow.garment.technique import (
     facts_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.gathers import HAND, ROWS, tails_hang, tails_off
 from furbelow.techniques.shared.joined_edges import join_edges

@@ -11,7 +11,6 @@ Source: a separate casing is cut 2 x finished + 2 cm, and 2 cm longer (home sewi
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Casing, Seam, State
@@ -41,6 +40,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off, round_off
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.casings import (
     BESIDE_SEAM,
     EDGE_STITCH,

@@ -10,7 +10,6 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -40,6 +39,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import BONING, held_out
 from furbelow.techniques.shared.lines import line_above
 from furbelow.techniques.shared.pins import pins_apart

@@ -10,7 +10,6 @@ Source: seam class 3 (bound) in BS 3870:1991; a scratchy waist seam of tulle is 
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -40,6 +39,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import lap_window

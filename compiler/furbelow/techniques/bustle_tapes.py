@@ -15,7 +15,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, DrawnUp, Edge
@@ -47,6 +46,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.dipped_hem import rise_at
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.marks import back_gore, front_gore, seam_said

@@ -11,7 +11,6 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -44,6 +43,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, held_out
 from furbelow.techniques.shared.gathers import CARTRIDGE, runs_of, runs_said
 from furbelow.techniques.shared.iron import by_heat, iron_hot, iron_set, iron_tools

@@ -11,7 +11,6 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -37,6 +36,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.caught import INSIDE, left_raw, line_at, not_as_its_seam, not_on_a_long_edge
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.gathers import tails_hang, tails_off

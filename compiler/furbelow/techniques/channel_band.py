@@ -12,7 +12,6 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing, Edge, Ply, State
@@ -40,6 +39,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import folded_off
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.casings import OPENED, seam_not_to_open, unpicking
 from furbelow.techniques.shared.cautions import RIPPER
 from furbelow.techniques.shared.iron import iron_hot, iron_tools

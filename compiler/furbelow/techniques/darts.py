@@ -15,7 +15,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 from math import sqrt
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -43,6 +42,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools
 from furbelow.techniques.shared.marks import seam_said

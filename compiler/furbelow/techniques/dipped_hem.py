@@ -16,7 +16,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 from math import sqrt
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
@@ -41,6 +40,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import SHORT_BITES
 from furbelow.techniques.shared.marks import front_gore, seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, not_long

@@ -12,7 +12,6 @@ Source: common practice, no source. A channel is at least 1/8 in wider than its 
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -39,6 +38,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.casings import casing_at, casing_in
 
 NARROWEST = Fraction(6)  # the narrowest elastic and room to slide; house rule, maker to confirm

@@ -11,7 +11,6 @@ Source: a row of the longest stitch just inside the seam line, drawn up until no
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import mends
@@ -40,6 +39,7 @@ from furbelow.garment.technique import (
     refused,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.gathers import CLEAR, FIRST_ROW, NEAREST, margin_to_come, runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in
 from furbelow.techniques.shared.marks import marked_in, seam_said

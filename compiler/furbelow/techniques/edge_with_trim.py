@@ -11,7 +11,6 @@ Source: trim sewn 5 mm from the edge is common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, State
@@ -42,6 +41,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.laying import bare_edge, hem, lap_window, turn_window
 from furbelow.techniques.shared.loose_ends import folded_under
 from furbelow.techniques.shared.marks import seam_said

@@ -13,7 +13,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Holes
@@ -44,6 +43,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.casings import EDGE_STITCH, holes_said
 from furbelow.techniques.shared.cautions import AWL, HAND_NEEDLE, RIPPER, SMALL_PARTS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools

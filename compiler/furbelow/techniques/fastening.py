@@ -13,7 +13,6 @@ Source: common practice, no source. Fasteners that come off choke small children
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -46,6 +45,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import LENGTH_SHARE
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, RIPPER, SMALL_PARTS
 from furbelow.techniques.shared.laying import button_window
 

@@ -12,7 +12,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 from math import floor
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -47,6 +46,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import LENGTH_SHARE, folded_off
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER, SMALL_PARTS
 from furbelow.techniques.shared.faces import Face, outside_face
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written

@@ -12,7 +12,6 @@ Source: salts take on fibres that drink water; nylon and acetate are left to who
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.bench import Bench
@@ -41,6 +40,7 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 
 DIP, SPRAY = "dip", "spray"
 LEAST, MOST = Fraction(1, 2), Fraction(20)  # ml for each g of dry cloth: less does not wet it through; house rule

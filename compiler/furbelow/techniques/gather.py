@@ -11,7 +11,6 @@ Source: two rows 5 mm apart in the longest stitch, without backstitch, with long
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import limits, mends
@@ -42,6 +41,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT
 from furbelow.techniques.shared.gathers import (
     ATTACHMENT,

@@ -14,7 +14,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import atan2, hypot
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -44,6 +43,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT, SHORT_BITES
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import seam_window

@@ -13,7 +13,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Severity
 from furbelow.garment.bench import Bench, Casing
@@ -43,6 +42,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.casings import casing_at, casing_in
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, NO_FLAME_ON_ENDS, SAFETY_PIN_LAST, TIGHT_ELASTIC
 from furbelow.techniques.shared.elastics import does_not_go_in

@@ -12,7 +12,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from furbelow.garment.bench import WORKABLE, Bench
 from furbelow.garment.limits import width_of
@@ -38,6 +37,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import SHEARS
 from furbelow.techniques.shared.iron import dots_of, iron_hot
 from furbelow.techniques.shared.preconditions import strips_not_joined

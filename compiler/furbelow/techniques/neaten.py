@@ -10,7 +10,6 @@ Source: ISO 4915 names the stitches: 504 three-thread overlock, 304 zigzag locks
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Seam, State
@@ -38,6 +37,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import FINGERS, KNIVES, SHEARS
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.zigzag import zigzag_set

@@ -27,7 +27,6 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, State
@@ -56,6 +55,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.preconditions import edge_not_ready, strips_not_joined
 
 EDGE, SEAM, PIECE = "edge", "seam", "piece"

@@ -11,7 +11,6 @@ Source: a hem of 2.5 cm, edges stitched 2 mm in, a triangle at both upper corner
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, OnLine, Seam, State
@@ -39,6 +38,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.laying import bare_edge, turn_window

@@ -11,7 +11,6 @@ Source: a strip is as wide as the cord is round and twice the seam allowance: ge
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import mends
@@ -42,6 +41,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.caught import left_raw, line_at, not_as_its_seam, not_on_a_long_edge
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.laying import margins, seam_window

@@ -12,7 +12,6 @@ Source: continuous placket, a strip of twice the slit: common practice, no sourc
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import mends
@@ -40,6 +39,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import SHEARS, held_out
 from furbelow.techniques.shared.gathers import ATTACHMENT, CARTRIDGE, HAND, ROWS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools

@@ -13,7 +13,6 @@ from __future__ import annotations
 
 from enum import StrEnum
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import mends
@@ -43,6 +42,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.gathers import CARTRIDGE
 from furbelow.techniques.shared.iron import iron_hot, iron_set, iron_tools

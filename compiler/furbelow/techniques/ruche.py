@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits, mends
@@ -40,6 +39,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import runs_of, runs_said
 from furbelow.techniques.shared.laying import drawn_in

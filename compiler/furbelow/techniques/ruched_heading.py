@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import limits, mends
@@ -44,6 +43,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import round_to_step
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import ROWS, runs_of, runs_said
 from furbelow.techniques.shared.laid_edges import marks_on

@@ -11,7 +11,6 @@ Source: rows are sewn on from the lowest up, so that none lies under the foot wh
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -39,6 +38,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.laid_edges import edges_said, marks_on

@@ -10,7 +10,6 @@ Source: elastic quartered and stretched from mark to mark; a zigzag of 3 mm by 2
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
@@ -44,6 +43,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT, TIGHT_ELASTIC
 from furbelow.techniques.shared.laying import drawn_in, lap_window
 from furbelow.techniques.shared.marks import seam_said

@@ -12,7 +12,6 @@ Source: a slit is stitched 6 mm beside its edge and across the top, a vent slant
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Seam
@@ -39,6 +38,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.seam_openings import to_come, to_leave_open

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import dry_weight
@@ -38,6 +37,7 @@ from furbelow.garment.technique import (
     words_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.kitchen_starch import KITCHEN_STARCH
 
 BRUSH, SPRAY, DIP = "brush", "spray", "dip"

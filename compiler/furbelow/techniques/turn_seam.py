@@ -10,7 +10,6 @@ Source: common practice, no source.
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Seam, State
@@ -37,6 +36,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 
 FROM_SEAM = Fraction(3)

@@ -12,7 +12,6 @@ Source: margins of 1.5 cm or more, a zip as long as its opening, an invisible on
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import mends
@@ -42,6 +41,7 @@ from furbelow.garment.technique import (
     word_of,
 )
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, RIPPER_ROW, ZIP_TEETH
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import EITHER, SEAM_PLACES, place_of

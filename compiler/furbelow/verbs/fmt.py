@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import argparse
 import sys
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
+from furbelow.named import NamedTuple
 from furbelow.order.unread import Unread
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT
 

@@ -6,8 +6,9 @@ import argparse
 import sys
 from collections.abc import Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
+from furbelow.named import NamedTuple
 from furbelow.order.unread import Unread
 from furbelow.verbs.cutting_limits import add_limits, within_limits
 from furbelow.verbs.exits import DONE, SPEC_AT_FAULT, STOPPED

@@ -5,9 +5,10 @@ from __future__ import annotations
 import os
 from collections.abc import Mapping
 from functools import cache
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.lying import Lies, Occupant
+from furbelow.named import NamedTuple
 
 Verdict = Literal["+", ">", "!", "x"]
 _PARTS = ("ALONG THE PIECE", "AT AN END", "TWICE AT AN END", "REASONS")

@@ -11,13 +11,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Severity
 from furbelow.garment import mends
 from furbelow.garment.lying import Band, Lies, Occupant
 from furbelow.garment.message import Part
 from furbelow.garment.technique import Performed, edges_of, fault_at
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.places.what_may_meet import meeting
 from furbelow.s3_rehearse.run import Proof, Run
 

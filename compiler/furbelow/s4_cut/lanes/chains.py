@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple, TypeAlias
+from typing import TypeAlias
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.grid import Kind
 
 # Orders tried before a chain is given up; groups of one garment need a few dozen.

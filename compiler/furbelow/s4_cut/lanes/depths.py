@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from math import inf
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.grid import Kind, LaneKind, Scale, side_by_side
 from furbelow.s4_cut.lanes.lengths import minimum
 from furbelow.s4_cut.solver.highs import least_cost

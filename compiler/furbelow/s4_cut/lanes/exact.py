@@ -19,8 +19,8 @@ from collections.abc import Iterator
 from functools import cache
 from itertools import product
 from math import ceil, inf
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.chains import TooManyOrders, chain
 from furbelow.s4_cut.lanes.depths import Lanes, depths_of, width_weights
 from furbelow.s4_cut.lanes.grid import Kind, Scale, side_by_side

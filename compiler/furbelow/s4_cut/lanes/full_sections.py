@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from operator import ge, itemgetter, sub
-from typing import NamedTuple, TypeAlias
+from typing import TypeAlias
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.depths import Depth
 from furbelow.s4_cut.lanes.grid import Scale
 from furbelow.s4_cut.lanes.lay import Cut, Laying, Strand

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil, floor, lcm
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, Way, join_takes, joins_allowed, shortest_on_grid
 
 

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from itertools import islice, product
 from math import ceil, floor, inf
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.across import lanes_across, shared_across
 from furbelow.s4_cut.lanes.exact import Search
 from furbelow.s4_cut.lanes.first_fit import first_fit

@@ -7,14 +7,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.chains import Link
 from furbelow.s4_cut.lanes.grid import Kind, Scale
 from furbelow.s4_cut.plan import CuttingPlan, How, Lane, Layer, Panel, Section, Segment
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
 
-@dataclass(slots=True)
-class Cut:
+class Cut(NamedTuple):
     """One segment of the `number`-th piece of a kind, `length` in grid steps; parts are counted from 1."""
 
     kind: Kind

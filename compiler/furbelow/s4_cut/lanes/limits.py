@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.lay import Laying
 
 MOST_GROUPS = 40_000

@@ -14,8 +14,8 @@ from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import combinations_with_replacement
 from math import ceil, gcd
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.chains import TooManyOrders, chain
 from furbelow.s4_cut.lanes.depths import Depth
 from furbelow.s4_cut.lanes.full_sections import Stage, pieces_of, sums_of

@@ -11,8 +11,8 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from itertools import islice, product
 from math import ceil, inf
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.grid import Scale
 from furbelow.s4_cut.panels.rectangles_bound import OutOfWork, least_length
 from furbelow.s4_cut.panels.rectangles_through import shortest_through

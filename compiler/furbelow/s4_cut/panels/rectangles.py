@@ -13,8 +13,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from functools import reduce
 from math import gcd
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.panels.rectangles_bound import OutOfWork, least_length
 from furbelow.s4_cut.panels.rectangles_proof import decide
 from furbelow.s4_cut.panels.rectangles_search import Laid, Taste, search

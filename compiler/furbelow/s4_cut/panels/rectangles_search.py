@@ -15,8 +15,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from math import inf
 from operator import itemgetter
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.panels.rectangles_skyline import Stock, floor, raised
 
 Laid = list[tuple[int, int, int, bool]]  # rectangle, x, y, lies on its side

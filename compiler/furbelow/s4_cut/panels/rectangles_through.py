@@ -13,8 +13,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from itertools import product
 from math import prod
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s4_cut.panels.rectangles_bound import OutOfWork
 
 

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from typing import Any, NamedTuple
+from typing import Any
+
+from furbelow.named import NamedTuple
 
 # (what each variable counts, by index; lower limit of the sum)
 AtLeast = tuple[dict[int, float], float]

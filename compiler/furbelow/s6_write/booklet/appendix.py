@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.booklet.booklet import SizedRow
 from furbelow.s6_write.booklet.texts import Version, grouped, versions
 from furbelow.s6_write.guide.guide import Guide, ProofLine

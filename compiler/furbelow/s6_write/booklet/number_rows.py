@@ -7,9 +7,9 @@ read for it, and no technique has to describe its numbers for a booklet.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from furbelow.garment.message import Own
+from furbelow.named import NamedTuple
 from furbelow.s6_write.booklet.booklet import SizedFigure, SizedNumber, SizedOperation
 from furbelow.s6_write.booklet.texts import letters_in
 from furbelow.s6_write.guide.guide import GuideStep

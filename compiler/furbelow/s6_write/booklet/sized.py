@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.booklet.texts import Letters
 from furbelow.s6_write.words.messages import Messages
 

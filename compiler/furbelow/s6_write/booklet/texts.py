@@ -11,9 +11,10 @@ import re
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import count
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from furbelow.garment.tags import explained_letter
+from furbelow.named import NamedTuple
 from furbelow.s6_write.booklet.booklet import SizedNumber
 from furbelow.s6_write.words.holes import KINDS, Hole, parted
 

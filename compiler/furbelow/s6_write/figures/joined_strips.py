@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from furbelow.garment.message import Length, Own, Pieces, Things, Values
 from furbelow.garment.tags import tag
 from furbelow.garment.technique import Performed
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.language import ASCENT, LEADING, MARGIN, SOFT, THIN

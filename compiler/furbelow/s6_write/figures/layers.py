@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Ply
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Values
 from furbelow.garment.tags import explained_letter
 from furbelow.garment.technique import Performed, facts_of
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, seam_between
 from furbelow.s6_write.figures.language import ACCENT, INK, MARGIN, PLAIN, SOFT, THICK

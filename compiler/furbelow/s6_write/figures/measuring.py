@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from math import cos, pi, sin
-from typing import NamedTuple
 
 from furbelow.garment.message import Own, Part, Things
+from furbelow.named import NamedTuple
 from furbelow.s6_write.figures.language import ACCENT, HEAVY, INK, PLAIN, RIGHT_SIDE, SOFT, THIN
 from furbelow.s6_write.figures.pen import Point, Sheet
 from furbelow.s6_write.guide.guide import Figure, Measure

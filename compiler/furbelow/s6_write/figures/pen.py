@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from functools import cache, lru_cache
 from math import atan2, cos, hypot, pi, sin
-from typing import NamedTuple
 
 from furbelow.diagnose.unseen import without_unseen
+from furbelow.named import NamedTuple
 from furbelow.s6_write.figures import advances
 from furbelow.s6_write.figures.language import (
     ACCENT,

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Performed
+from furbelow.named import NamedTuple
 from furbelow.s6_write.figures.edges import break_line, edge, face, wave
 from furbelow.s6_write.figures.hanging import edge_now, seam_between
 from furbelow.s6_write.figures.language import ACCENT, FINISHED, INK, PLAIN, SEAM, THIN, Pattern, pattern_of

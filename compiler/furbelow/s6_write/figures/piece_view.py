@@ -8,11 +8,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 from itertools import pairwise
-from typing import Literal, NamedTuple, get_args
+from typing import Literal, get_args
 
 from furbelow.garment.bench import Bench, Edge, Seam
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Values, edge_said, flag
 from furbelow.garment.technique import Performed
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import alike, chains, edge_now, layered, seam_between
 from furbelow.s6_write.figures.language import (

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.message import Length, One, Values, edge_said, flag
 from furbelow.garment.technique import Performed, edge_of, facts_of
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import edge, face, wave
 from furbelow.s6_write.figures.hanging import edge_now

@@ -72,6 +72,8 @@ class Caution:
 
 @dataclass(frozen=True)
 class Tool:
+    """What has to be at hand, and what for."""
+
     name: str
     why: str
 
@@ -158,6 +160,8 @@ class Operation:
 
 @dataclass(frozen=True)
 class Part:
+    """Operations under a heading of their own: the seams, the layers, the waist."""
+
     title: str
     operations: tuple[Operation, ...]
 
@@ -236,6 +240,8 @@ def terms_of_use_of(imprint: Iterable[Fact]) -> str:
 
 @dataclass(frozen=True)
 class Guide:
+    """All that a person reads, in the words of one language."""
+
     title: str
     wearer: str  # "size M" or a name or number
     about: str  # Markdown

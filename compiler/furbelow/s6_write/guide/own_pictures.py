@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import base64
-from typing import NamedTuple
 
 from furbelow.garment.spec import OwnPicture
+from furbelow.named import NamedTuple
 from furbelow.s6_write.guide.guide import Figure
 
 WIDE = 400  # units, as the drawings are

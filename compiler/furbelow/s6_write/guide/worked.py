@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import OwnInstructions, Performed, SetUp
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.class_cutting import BEFORE

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from furbelow.named import NamedTuple
 
 Kind = Literal["paragraph", "bullet", "number", "quote", "code"]
 
 
-@dataclass(frozen=True)
-class Run:
+class Run(NamedTuple):
     """Letters that are set alike; `link` is an http, https or mailto address, or empty."""
 
     text: str
@@ -19,8 +19,7 @@ class Run:
     link: str = ""
 
 
-@dataclass(frozen=True)
-class Block:
+class Block(NamedTuple):
     """A paragraph or a list line. `depth` counts the lists around it, `number` is set in numbered lists."""
 
     kind: Kind

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from html.parser import HTMLParser
 
 from furbelow.s6_write.pages.block import Block, Kind, Run
@@ -93,7 +92,7 @@ class _BlockReader(HTMLParser):
 
 
 def _trimmed(runs: tuple[Run, ...]) -> tuple[Run, ...]:
-    first = replace(runs[0], text=runs[0].text.lstrip())
+    first = runs[0]._replace(text=runs[0].text.lstrip())
     runs = (first, *runs[1:])
-    last = replace(runs[-1], text=runs[-1].text.rstrip())
+    last = runs[-1]._replace(text=runs[-1].text.rstrip())
     return tuple(run for run in (*runs[:-1], last) if run.text)

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from typing import TYPE_CHECKING, NamedTuple, cast
+from typing import TYPE_CHECKING, cast
 
 from furbelow.garment.message import Own
+from furbelow.named import NamedTuple
 from furbelow.s6_write.booklet.booklet import Booklet, SizedOperation
 from furbelow.s6_write.booklet.compose import whose
 from furbelow.s6_write.booklet.number_rows import number_rows

@@ -11,9 +11,10 @@ from datetime import UTC, datetime
 from functools import cache
 from hashlib import sha1
 from io import BytesIO
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, Any
 from zipfile import ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 
+from furbelow.named import NamedTuple
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, Operation
 from furbelow.s6_write.guide.own_pictures import picture_file

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping
-from typing import Any, NamedTuple
+from typing import Any
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.guide.guide import CutLine, Guide, Operation, Reason
 from furbelow.s6_write.words.messages import Messages
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import base64
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from furbelow.garment.contrast import contrast
 from furbelow.garment.theme import Theme
 from furbelow.garment.workroom import Workroom
+from furbelow.named import NamedTuple
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.guide.own_pictures import own_figure
 from furbelow.s6_write.pages.own_font import OwnFont, own_font

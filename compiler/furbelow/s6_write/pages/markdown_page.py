@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterable
-from dataclasses import replace
 from functools import cache
 from typing import TYPE_CHECKING
 
@@ -162,7 +161,7 @@ def prose(text: str) -> Written:
             lines.append("")
         depth = min(block.depth, deepest + 1 if listed else deepest) if block.kind != "quote" else 0
         deepest = depth
-        lines.append(_block(replace(block, depth=depth)))
+        lines.append(_block(block._replace(depth=depth)))
     return Written("\n".join(lines))
 
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 import base64
 import os
 from functools import lru_cache
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Label, Span
+from furbelow.named import NamedTuple
 from furbelow.resources import template
 from furbelow.s6_write.pages.font_letters import FontFault, letters_of
 

@@ -6,9 +6,10 @@ import base64
 import hashlib
 from collections.abc import Callable, Hashable
 from functools import cache, lru_cache
-from typing import TYPE_CHECKING, NamedTuple, Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from furbelow.garment.workroom import Paper
+from furbelow.named import NamedTuple
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, GuideStep
 from furbelow.s6_write.guide.rows import rows

@@ -22,6 +22,8 @@ class PlainValues:
         """The value. A drawing is the name of its file, its height to its width, and what is said of it."""
         if isinstance(value, str):
             return value
+        if isinstance(value, tuple) and hasattr(value, "_asdict"):
+            return {name: self.of(part) for name, part in value._asdict().items()}
         if isinstance(value, tuple | list):
             return [self.of(part) for part in value]
         if isinstance(value, Figure):

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.guide.guide import Guide, Reason
 from furbelow.s6_write.words.messages import Messages
 
@@ -12,8 +12,7 @@ from furbelow.s6_write.words.messages import Messages
 _DEEPEST = 3
 
 
-@dataclass(frozen=True)
-class WhyLine:
+class WhyLine(NamedTuple):
     """One number and where it comes from.
 
     link: whether its own reason is told in another place. operation: the key of the operation of this guide that the words
@@ -65,7 +64,7 @@ class WhyLines:
             if not each.link and each.name not in told:
                 told.add(each.name)
                 below.append(self._without_links(each, told))
-        return replace(line, label=label, below=tuple(below))
+        return line._replace(label=label, below=tuple(below))
 
     def _line(self, reason: Reason, depth: int) -> WhyLine:
         link = depth > 0 and reason.name in self._own

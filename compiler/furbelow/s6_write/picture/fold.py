@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from functools import cache
 from math import asin, pi, sqrt
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 _STEPS, _LARGEST = 180, 0.905  # moduli that are tabled; beyond the last the sides of a fold would touch
 

@@ -12,8 +12,8 @@ from functools import lru_cache
 from itertools import pairwise, repeat
 from math import cos, exp, inf, pi, sin
 from random import Random
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.hang import FIRST, Place
 from furbelow.s6_write.picture.shape import Dip

@@ -7,8 +7,8 @@ All in mm, heights counted downwards from the waist.
 from __future__ import annotations
 
 from math import pi, pow, sin
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 
 USUAL_WAIST_TO_HIP = 0.75  # of the hips, where one of the two is not measured; from memory

@@ -13,9 +13,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from math import atan2, exp, hypot, pi, sin, sqrt
-from typing import NamedTuple
 
 from furbelow.garment.lying import Lies
+from furbelow.named import NamedTuple
 from furbelow.s6_write.picture.fold import folded
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.shape import Layer, Tier

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import inf, pi
 from random import Random
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.picture.folds import Column, Waved, columns_of, place_at
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.hang import Place

@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from math import hypot
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.picture.folds import Column
 from furbelow.s6_write.picture.view import NearPoint
 

@@ -8,12 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import pi
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from furbelow.garment.bench import Bench, Opening
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.lying import Lies
 from furbelow.garment.technique import word_of
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.hanging import chains, edge_now, layered
 from furbelow.s6_write.picture.form import Form, form_of

@@ -6,7 +6,7 @@ counterpart by this very value (`templates/picture.css`), so no two that differ 
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from furbelow.named import NamedTuple
 
 
 class Tint(NamedTuple):

@@ -9,7 +9,8 @@ from collections.abc import Sequence
 from functools import cache
 from itertools import pairwise
 from math import cos, radians, sin
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 WIDE, HIGH = 4000, 5000
 ABOVE = radians(9)  # the eye above the hem

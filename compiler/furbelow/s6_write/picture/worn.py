@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from math import exp
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.picture.hang import FIRST, Place, hang, standing_out
 from furbelow.s6_write.picture.shape import Layer, Shape
 

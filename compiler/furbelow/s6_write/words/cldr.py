@@ -6,8 +6,8 @@ import os
 from collections.abc import Mapping
 from functools import cache
 from importlib.util import find_spec
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.words.kept_words import kept
 
 # CLDR's plain English list has a comma before "and", the British one has none.

@@ -7,7 +7,8 @@ there only where a garment is told for a booklet of sizes; no text that a reader
 from __future__ import annotations
 
 import re
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 _OPEN, _CLOSE, _NAMED = "\U0010ff00", "\U0010ff01", "\U0010ff05"
 _HOLE = re.compile(f"{_OPEN}(.)([^{_OPEN}{_NAMED}{_CLOSE}]*){_NAMED}([^{_OPEN}{_CLOSE}]*){_CLOSE}", re.DOTALL)

@@ -5,10 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 from functools import cache
-from typing import Any, NamedTuple
+from typing import Any
 
 from furbelow.garment.message import Joined, Money, Number, One, Own, Part, Things, Value, Values
 from furbelow.measure.measure_text import show_decimal, show_fixed
+from furbelow.named import NamedTuple
 from furbelow.s6_write.words.cldr import cldr
 from furbelow.s6_write.words.holes import called
 from furbelow.s6_write.words.kept_words import shipped

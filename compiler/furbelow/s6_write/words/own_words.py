@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator, Mapping
-from typing import NamedTuple
 
 from fluent.syntax import ast
 
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
+from furbelow.named import NamedTuple
 from furbelow.s1_read.inside import is_inside
 from furbelow.s1_read.source import read_bytes
 from furbelow.s6_write.words.pattern import Message, WordsFault

@@ -15,7 +15,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from typing import Any, NamedTuple
+from typing import Any
+
+from furbelow.named import NamedTuple
 
 Literal = str | int | float
 Place = tuple[Any, ...]

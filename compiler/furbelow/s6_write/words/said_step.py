@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from furbelow.garment.message import Values
 from furbelow.garment.technique import (
@@ -16,6 +15,7 @@ from furbelow.garment.technique import (
     Performed,
     Tool,
 )
+from furbelow.named import NamedTuple
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques import technique_of
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from functools import reduce
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.words.pattern import Literal, Message, Pattern, Place
 
 # The words of CLDR for how many there are; a language has those that it needs.

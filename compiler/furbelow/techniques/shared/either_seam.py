@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.lying import Ledger, OnCloth
@@ -27,6 +26,7 @@ from furbelow.garment.technique import (
 )
 from furbelow.garment.workroom import Workroom
 from furbelow.measure.quantity import mm
+from furbelow.named import NamedTuple
 from furbelow.techniques.shared.closed_ends import EACH, ONE, Faces, close_ends, ends_laid, ends_said, takes_at_ends
 from furbelow.techniques.shared.gathers import tails_hang, tails_off
 from furbelow.techniques.shared.joined_edges import join_edges

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from furbelow.named import NamedTuple
 
 CUP_ML = Fraction("236.5882365")
 """US cup: 1/16 of a gallon of 231 cubic inches."""
