@@ -18,7 +18,8 @@ from furbelow.s4_cut.lanes.grid import scale_of
 from furbelow.s4_cut.lanes.in_lanes import in_lanes
 from furbelow.s4_cut.lanes.limits import Limits, Work
 from furbelow.s4_cut.lanes.pool import pooled
-from furbelow.s4_cut.planner import best_plan, plain_plan, plan_cutting
+from furbelow.s4_cut.plain_plan import plain_plan
+from furbelow.s4_cut.planner import best_plan, plan_cutting
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from furbelow.s4_cut.through_cuts import cut_apart
 from furbelow.s4_cut.trade_off import trade_off

@@ -4,7 +4,8 @@ from fractions import Fraction
 
 import pytest
 from furbelow.s4_cut.lanes.limits import Limits
-from furbelow.s4_cut.planner import best_plan, plain_plan, plan_cutting
+from furbelow.s4_cut.plain_plan import plain_plan
+from furbelow.s4_cut.planner import best_plan, plan_cutting
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 from hypothesis import given, settings
 

@@ -1,8 +1,8 @@
 from __future__ import annotations
 
 import pytest
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.plan_text import from_json, plan_key, to_json
-from furbelow.s4_cut.planner import plain_plan
 from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 

@@ -10,10 +10,11 @@ from typing import Any
 import pytest
 from furbelow.s4_cut import plan_cache
 from furbelow.s4_cut.kept_plan import agrees
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s4_cut.plan_cache import KeptPlans
 from furbelow.s4_cut.plan_text import from_json, to_json
-from furbelow.s4_cut.planner import plain_plan, plan_cutting
+from furbelow.s4_cut.planner import plan_cutting
 from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 from hypothesis import strategies as st

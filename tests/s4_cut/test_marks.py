@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from furbelow.s4_cut.marks import table_marks
 from furbelow.s4_cut.offcuts import Offcut, offcuts
-from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.problem import Bolt, Strip
 
 from tests.s4_cut.cases import PRICES, cm

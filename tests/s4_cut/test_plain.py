@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.problem import Bolt, Strip
 from hypothesis import given, settings
 

@@ -3,7 +3,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.s4_cut.lanes.pool import pooled
-from furbelow.s4_cut.planner import plain_plan
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.problem import Bolt, CutPrices, ways_to_lay
 from hypothesis import given, settings
 from hypothesis import strategies as st

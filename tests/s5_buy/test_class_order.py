@@ -19,8 +19,8 @@ from furbelow.s1_read.read_spec import read_spec
 from furbelow.s1_read.read_wearers import read_wearers
 from furbelow.s4_cut.cut import NO_PRICE, Cutting
 from furbelow.s4_cut.lanes.pool import pooled
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.plan import CuttingPlan, How
-from furbelow.s4_cut.planner import plain_plan
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip, on_the_table
 from furbelow.s5_buy.class_cutting import (
     CLASSROOM_TABLE,

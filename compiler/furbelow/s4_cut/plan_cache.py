@@ -54,7 +54,7 @@ def _is_good(plan: CuttingPlan, strips: tuple[Strip, ...], bolt: Bolt, prices: C
     """
     if not (plan.proven and _keeps_to(plan, bolt) and agrees(plan, strips, bolt, prices)):
         return False
-    from furbelow.s4_cut.planner import plain_plan
+    from furbelow.s4_cut.plain_plan import plain_plan
 
     plainest = plain_plan(strips, bolt, prices)
     return plan.cost <= plainest.cost or not _keeps_to(plainest, bolt)

@@ -4,36 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from itertools import islice
 from math import ceil, inf
 
 from furbelow.garment.spec import Grain
 from furbelow.named import NamedTuple
-from furbelow.s4_cut.lanes.first_fit import first_fit, first_fit_across
 from furbelow.s4_cut.lanes.grid import Scale, scale_of
-from furbelow.s4_cut.lanes.in_lanes import cloth_bound, in_lanes, ways_split
-from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
+from furbelow.s4_cut.lanes.in_lanes import in_lanes
+from furbelow.s4_cut.lanes.lay import Laying, lay_out
 from furbelow.s4_cut.lanes.limits import Found, Limits, Work
+from furbelow.s4_cut.lanes.ways import cloth_bound
 from furbelow.s4_cut.plan import CuttingPlan, How, Panel
 from furbelow.s4_cut.problem import CHALKED, Bolt, CutPrices, Strip, joins_allowed, ways_to_lay
-
-# First fit has to be there at once, so it tries only a few.
-PLAIN_CHOICES = 12
-
-
-def plain_plan(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:
-    """The cheapest first-fit plan over the ways to lay the pieces: at once, and with nothing proven but the area."""
-    scale = scale_of(strips, bolt, prices)
-    _, layings = min(
-        (
-            (price(layings, scale), layings)
-            for along, across in islice(ways_split(strips, bolt, scale), PLAIN_CHOICES)
-            for layings in [first_fit(along, scale) + first_fit_across(across, scale)]
-        ),
-        key=lambda each: each[0],
-    )
-    bound = cloth_bound(strips, bolt, scale)
-    return lay_out(layings, strips, bolt, prices, scale, bound, How.FIRST_FIT)
 
 
 def plan_cutting(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingPlan:

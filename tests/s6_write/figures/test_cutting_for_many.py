@@ -10,8 +10,8 @@ import pytest
 from furbelow.garment.message import Own
 from furbelow.garment.tags import tag
 from furbelow.s4_cut.marks import table_marks
+from furbelow.s4_cut.plain_plan import plain_plan
 from furbelow.s4_cut.plan import CuttingPlan
-from furbelow.s4_cut.planner import plain_plan
 from furbelow.s4_cut.problem import Bolt, Strip
 from furbelow.s6_write.figures.cutting import plan_figures
 from furbelow.s6_write.figures.table_marks import table_marks_figures

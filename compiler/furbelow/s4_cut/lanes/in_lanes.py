@@ -2,36 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from fractions import Fraction
-from itertools import islice, product
+from itertools import islice
 from math import ceil, floor, inf
 
 from furbelow.named import NamedTuple
 from furbelow.s4_cut.lanes.across import lanes_across, shared_across
 from furbelow.s4_cut.lanes.exact import Search
 from furbelow.s4_cut.lanes.first_fit import first_fit
-from furbelow.s4_cut.lanes.grid import Kind, Scale, kinds_of
+from furbelow.s4_cut.lanes.grid import Kind, Scale
 from furbelow.s4_cut.lanes.lay import Laying, price
 from furbelow.s4_cut.lanes.limits import MOST_SECTIONS, Found, Limits, Work
-from furbelow.s4_cut.problem import Bolt, Strip, Way, ways_to_lay
-
-# A garment has few strips that may lie either way; more choices than this are cut off, plainest first.
-MOST_CHOICES = 243
-
-
-def way_choices(strips: tuple[Strip, ...], bolt: Bolt) -> Iterator[tuple[Way, ...]]:
-    """Every allowed choice of a way for each strip. Raises ValueError for a strip that `misfits` would name."""
-    ways = []
-    for strip in strips:
-        possible = ways_to_lay(strip, bolt)
-        if not possible:
-            raise ValueError(f"{strip.name} does not fit on the bolt in any way")
-        ways.append(possible)
-    for choice in product(*ways):
-        free = {way == "along" for strip, way in zip(strips, choice, strict=True) if strip.grain == "free"}
-        if not bolt.one_way or len(free) < 2:
-            yield choice
+from furbelow.s4_cut.lanes.ways import MOST_CHOICES, cloth_bound, way_choices, ways_split
+from furbelow.s4_cut.problem import Bolt, Strip
 
 
 def in_lanes(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale, limits: Limits, work: Work, below: float) -> Found:
@@ -100,26 +83,9 @@ def _doubtful_setups(over: list[Laying], scale: Scale) -> int:
     return len(over) - ceil(sum(laying.length for laying in over) / scale.longest)
 
 
-def ways_split(
-    strips: tuple[Strip, ...], bolt: Bolt, scale: Scale
-) -> Iterator[tuple[tuple[Kind, ...], tuple[Kind, ...]]]:
-    """For every choice of ways, the kinds in lanes along the bolt and those in lanes over its width."""
-    for choice in islice(way_choices(strips, bolt), MOST_CHOICES):
-        yield (
-            kinds_of(strips, {index: way for index, way in enumerate(choice) if way != "across"}, scale),
-            kinds_of(strips, {index: way for index, way in enumerate(choice) if way == "across"}, scale),
-        )
-
-
 def _area(kinds: tuple[Kind, ...], scale: Scale) -> Fraction:
     """Grid steps of the bolt that the pieces would take if nothing were lost."""
     return Fraction(sum(kind.length * kind.depth * kind.count for kind in kinds), scale.width)
-
-
-def cloth_bound(strips: tuple[Strip, ...], bolt: Bolt, scale: Scale) -> int:
-    """What the pieces' own area costs, in coins."""
-    area = sum(strip.length * strip.depth * strip.count for strip in strips)
-    return floor(area / bolt.usable_width / bolt.grid * scale.cloth)
 
 
 def _sections(layings: list[Laying]) -> int:

@@ -11,9 +11,9 @@ from furbelow.s4_cut.lanes.depths import Depth, depths_of
 from furbelow.s4_cut.lanes.first_fit import first_fit
 from furbelow.s4_cut.lanes.full_sections import Stage, full_sections
 from furbelow.s4_cut.lanes.grid import Kind, Scale, kinds_of, scale_of
-from furbelow.s4_cut.lanes.in_lanes import way_choices
 from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
 from furbelow.s4_cut.lanes.pieced_sections import lane_sets, pieced_sections, rough_sections
+from furbelow.s4_cut.lanes.ways import way_choices
 from furbelow.s4_cut.plan import CuttingPlan, How
 from furbelow.s4_cut.problem import Bolt, CutPrices, Strip
 
