@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 from furbelow.measure.units import CURRENCIES, LENGTH, MASS, PLAIN, TIME, UNITS, Dims, combine
@@ -32,6 +33,7 @@ _INCH = UNITS["in"].factor
 _YARD = UNITS["yd"].factor
 
 
+@lru_cache(maxsize=4096)  # a guide says each length six times
 def show_length(length_mm: Fraction, system: System, step: Fraction | None = None, mode: Rounding = "near") -> str:
     """A length of a piece: `23.5 cm`, `302 cm`, `5 mm` below 1 cm; `12 1/2 in`.
 

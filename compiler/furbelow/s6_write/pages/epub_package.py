@@ -34,6 +34,7 @@ _CONTAINER = """<?xml version="1.0" encoding="UTF-8"?>
 <rootfiles><rootfile full-path="book/package.opf" media-type="application/oebps-package+xml"/></rootfiles>
 </container>
 """
+_PACKED_BY = 2  # of 9: a third of the time for an eighth more bytes than by 6
 _URLS = bytes.fromhex("6ba7b8119dad11d180b400c04fd430c8")
 _FONT_FACE = (
     '@font-face { font-family: "Furbelow Own"; src: url("font.%s"); }\nbody { font-family: serif, "Furbelow Own"; }\n'
@@ -205,5 +206,6 @@ def _zipped(files: dict[str, bytes]) -> bytes:
         for name, content in {"mimetype": b"application/epub+zip", **files}.items():
             entry = ZipInfo(name, date_time=(1980, 1, 1, 0, 0, 0))
             entry.create_system, entry.external_attr = 3, 0o644 << 16  # the same on every machine
-            container.writestr(entry, content, ZIP_STORED if name == "mimetype" else ZIP_DEFLATED)
+            packing = ZIP_STORED if name == "mimetype" else ZIP_DEFLATED
+            container.writestr(entry, content, packing, _PACKED_BY)
     return written.getvalue()

@@ -92,7 +92,12 @@ def visible(page: Page) -> Page:
 
 def set_ready(page: Page) -> Page:
     """The guide as `visible` gives it, with each number and its unit kept on one line."""
-    return cast(Page, each_text(page, _with_numbers_kept))
+    return cast(Page, _ready(page))
+
+
+@lru_cache(maxsize=1)  # page, EPUB and paper are made of one guide in turn
+def _ready(page: object) -> object:
+    return each_text(page, _with_numbers_kept)
 
 
 @lru_cache(maxsize=4096)  # the guides of a class say mostly the same
