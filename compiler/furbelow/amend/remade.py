@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Set
-from typing import NamedTuple
 
 from furbelow.amend.as_cut import Amounts, Sizes, as_cut, with_amounts
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
 from furbelow.garment.phrasing import Phrasing
+from furbelow.named import NamedTuple
 from furbelow.order.as_begun import planned_as_begun, solved_as_begun
 from furbelow.order.chain import Planned
 from furbelow.order.order import Order

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from furbelow.amend.verdict import Drawn
 from furbelow.garment.bench import Edge
 from furbelow.garment.spec import EdgeName, Word, each_of
 from furbelow.garment.technique import Performed, edge_of
+from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.techniques.ease_in import Eased
 from furbelow.techniques.pleats import PLEATED

@@ -19,9 +19,9 @@ from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from enum import StrEnum
 from pathlib import Path
-from typing import NamedTuple
 
 from furbelow.diagnose.fault import Fault, Staged
+from furbelow.named import NamedTuple
 from furbelow.s6_write.folder_list import put_list, read_list
 from furbelow.s6_write.made_in_turn import MadeInTurn
 from furbelow.s6_write.plain_names import LIST_NAME, name_faults

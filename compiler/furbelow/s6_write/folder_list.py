@@ -7,8 +7,8 @@ import os
 from collections.abc import Mapping
 from contextlib import suppress
 from pathlib import Path
-from typing import NamedTuple
 
+from furbelow.named import NamedTuple
 from furbelow.s6_write.plain_names import LIST_NAME, is_plain_name
 from furbelow.s6_write.safe_writing import passing_path, settle, write_safely
 

@@ -15,8 +15,9 @@ from hashlib import sha256
 from pathlib import Path
 from shutil import copyfile
 from tempfile import TemporaryDirectory
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, Any
 
+from furbelow.named import NamedTuple
 from furbelow.resources import template
 from furbelow.s6_write.give_back import give_back
 
