@@ -33,13 +33,17 @@ _INCH = UNITS["in"].factor
 _YARD = UNITS["yd"].factor
 
 
-@lru_cache(maxsize=4096)  # a guide says each length six times
 def show_length(length_mm: Fraction, system: System, step: Fraction | None = None, mode: Rounding = "near") -> str:
     """A length of a piece: `23.5 cm`, `302 cm`, `5 mm` below 1 cm; `12 1/2 in`.
 
     step: what it is rounded to, in mm. Without one it is shown exactly when tenths of a mm or sixty-fourths
     of an inch say it, else rounded to a tenth of a mm or a sixteenth of an inch.
     """
+    return _length_shown(length_mm, system, step, mode)
+
+
+@lru_cache(maxsize=4096)  # a guide says each length six times
+def _length_shown(length_mm: Fraction, system: System, step: Fraction | None, mode: Rounding) -> str:
     if step is not None:
         length_mm = round_to_step(length_mm, step, mode)
     if system == "inch":
