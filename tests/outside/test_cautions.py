@@ -13,15 +13,14 @@ from functools import cache
 import pytest
 from furbelow.garment.limits import gram_per_m2
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import CautionKind, Performed, Tool, facts_of
+from furbelow.garment.technique import Performed, Tool, facts_of
 from furbelow.garment.workroom import Workroom
-from furbelow.order.chain import Planned, guide_of, planned, prove
+from furbelow.order.chain import guide_of, planned, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
 from furbelow.s2_solve.body import size_body
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s6_write.guide.cautions import general_cautions
-from furbelow.s6_write.guide.stops import sitting_ends
 from furbelow.s6_write.pages.markdown_page import markdown
 from furbelow.s6_write.pages.page import html
 from furbelow.s6_write.pages.pdf import pdf
@@ -500,29 +499,18 @@ def test_light_cotton_and_rayon_are_said_to_burn_as_net_does(fibre: str, ounces:
 # --- each caution once ---
 
 
-def _sitting_ends(found: Planned) -> list[int]:
-    return sitting_ends(found.rehearsal, found.shopping)
-
-
 @pytest.mark.parametrize("name", NAMES)
-def test_each_caution_stands_once_before_the_first_operation_that_it_concerns(name: str) -> None:
+def test_each_caution_stands_once_in_each_sitting_before_the_first_operation_that_it_concerns(name: str) -> None:
     """IEC/IEEE 82079-1 sets warnings before the step that they are for: from memory. Once: common practice, no source."""
     found = planned(order(name, next(iter(spec(name).sizes)))).value
     assert found is not None
     once, every = (guide_of(found, "size M", for_some=each) for each in (False, True))
-    # What the iron does is told again in each sitting, for it was cold since.
-    ends = {f"step-{found.rehearsal.run.performed[at].step.written.index + 1}" for at in _sitting_ends(found)}
+    ends = {sitting.work[-1][0] for sitting in once.sittings}
     first: dict[tuple[str, int], str] = {}
     sitting = 0
-    for part in every.parts:
-        for operation in part.operations:
-            for caution in operation.cautions:
-                first.setdefault((caution.text, sitting if caution.kind is CautionKind.HEAT else 0), operation.key)
-            sitting += operation.key in ends
-    told = [
-        (caution.text, operation.key)
-        for part in once.parts
-        for operation in part.operations
-        for caution in operation.cautions
-    ]
+    for operation in every.operations:
+        for caution in operation.cautions:
+            first.setdefault((caution.text, sitting), operation.key)
+        sitting += operation.letter in ends
+    told = [(caution.text, operation.key) for operation in once.operations for caution in operation.cautions]
     assert sorted(told) == sorted((text, key) for (text, _), key in first.items())

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 import pytest
 from furbelow.garment.workroom import Workroom
+from furbelow.resources import template
+from furbelow.techniques import _modules
+from furbelow.techniques.shared.iron import PRESSES
 
 from tests.small_guide import small_guide, texts_of, tools_in
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
@@ -34,7 +38,10 @@ def test_three_pressed_steps_on_one_cloth_set_the_iron_once() -> None:
     guide = small_guide(*ONE_CLOTH, room=IN_ONE_GO)
     texts = texts_of(guide)
     assert _heats(texts) == ["cotton"]
-    assert [text.split()[0] for text in texts[:2]] == ["Put", "Set"]  # a new needle, and the iron
+    # A new needle first; the iron is set just before the first seam is pressed.
+    pressed = next(at for at, text in enumerate(texts) if text.startswith("Press "))
+    assert texts[0].startswith("Put in the new needle")
+    assert texts[pressed - 1].startswith("Set the iron")
     assert "iron, ironing board" in tools_in(guide)
     assert "press cloth" not in tools_in(guide)
 
@@ -140,3 +147,25 @@ def test_buttons_are_pressed_round_and_set_no_heat() -> None:
     )
     told = texts_of(small_guide(pieces, steps.replace(", gap: 3 cm", ""), materials=SUPPLIES))
     assert set(_heats(told)) == {"cotton"}
+
+
+# Said with "press" or "iron" and not with the hot iron in hand.
+NO_IRON = {
+    "fastening-snap-beneath",
+    "interface-iron",
+    "shirring-iron",
+    "starch-dip",
+}
+
+
+def test_all_sentences_that_press_are_known_as_such() -> None:
+    """A sentence of a technique presses if it says so, but for those that set the iron, and "press" of the hand."""
+    said = {}
+    for name in (*(module.replace("_", "-") for module in _modules()), "common"):
+        file = template(f"words/en/{name}.ftl")
+        text = file.read_text() if file.exists() else ""
+        for found in re.finditer(r"(?m)^([a-z][a-z-]*) = (.*(?:\n +(?![. ]).*)*)", text):
+            said[found[1]] = found[2]
+    sets = {name for name in said if name.startswith(("iron-", "press-title", "press-aim"))}
+    pressing = {name for name, text in said.items() if re.search(r"\b[Pp]ress\b|\biron\b", text)}
+    assert pressing - sets - NO_IRON == PRESSES

@@ -61,14 +61,15 @@ def fresh_guide(amended: Amended) -> Guide:
         tip="",
         stop="",
     )
+    sittings = tuple(_plan(guide.sittings, first, shown))
     guide = replace(
         guide,
         wearer=words.text("amend-wearer", {"whose": guide.wearer}),
         materials=(),
         cutting=(),
         cut=(),
-        parts=each_once((Part(words.text("amend-part"), (first,)), *parts)),
-        sittings=tuple(_plan(guide.sittings, first, shown)),
+        parts=each_once((Part(words.text("amend-part"), (first,)), *parts), sittings),
+        sittings=sittings,
         content_key="",
     )
     return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])

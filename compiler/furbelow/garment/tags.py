@@ -1,13 +1,14 @@
 """What stands on the paper tag of a piece: a number for the piece, a letter for the copy, a number for the part: 2a·1.
 
-Operations have capital letters and sentences are called G3, so no tag reads as one of them. Small letters from p on stand for
-what a drawing or a table explains beside them.
+Operations have capital letters and sentences are called G3, so no tag reads as one of them. Places of a drawing have small Roman
+numerals, and small letters from p on stand for the numbers of a booklet's table, so that no sign means two things on a page.
 """
 
 from __future__ import annotations
 
 COPIES = "abcdefghjkm"  # without i and l, which read as numbers
-EXPLAINED = "pqrstuvwxyz"
+EXPLAINED = "pqrstuwyz"  # without v and x, which read as five and ten
+_ONES = ("", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix")
 
 
 def tag(piece: str, copy: int, part: int = 0) -> str:
@@ -31,8 +32,14 @@ def copy_called(letter: str) -> int | None:
 
 
 def explained_letter(number: int) -> str:
-    """p, q ... z, pp: what stands for the number-th thing of a drawing or a table, counted from 1."""
+    """p, q ... z, pp: what stands for the number-th number of a table, counted from 1."""
     return _called(number, EXPLAINED)
+
+
+def place_sign(number: int) -> str:
+    """i, ii ... x, xi: what stands for the number-th place of a drawing, counted from 1."""
+    tens, ones = divmod(number, 10)
+    return "x" * tens + _ONES[ones]
 
 
 def _called(number: int, letters: str) -> str:

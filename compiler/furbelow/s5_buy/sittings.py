@@ -13,6 +13,7 @@ from furbelow.s5_buy.hours import Pace, in_fives, time_for
 from furbelow.s5_buy.work import works_of
 
 ROUNDED = Fraction(5)  # minutes: times are planned to so many
+WET = ("starch", "dye", "flame retardant")  # steps after which something dries for hours
 
 
 def pace_of(room: Workroom) -> Pace:
@@ -23,6 +24,11 @@ def pace_of(room: Workroom) -> Pace:
 def safe_stops(run: Run) -> list[bool]:
     """For each step whether the work may be put away after it; after the last there is nothing to put away."""
     return [_safe_to_stop(done.after) for done in run.performed[:-1]] + [False]
+
+
+def left_to_dry(run: Run) -> list[int]:
+    """The steps after which no work goes on that day, for what they wet has to dry."""
+    return [at for at, done in enumerate(run.performed) if done.step.written.technique in WET]
 
 
 def longer_than_a_sitting(run: Run, joins: Mapping[str, int]) -> Iterator[Fault]:

@@ -120,7 +120,7 @@ class Dye:
             )
             dry = Action("dye-dry-trim")
             bathed = (*map(Action, only), dry)
-            return Instructions("dye-title-trim", "dye-aim-trim", bathed, said, CAUTIONS, TOOLS)
+            return Instructions("dye-title-trim", "dye-aim-trim", bathed, said, CAUTIONS, (*TOOLS, Tool.BOARD))
         return Instructions("dye-title", "dye-aim", tuple(map(Action, actions)), values, CAUTIONS, TOOLS)
 
 

@@ -26,7 +26,7 @@ from furbelow.garment.message import Length, One, Own, Part, Pieces, Things, Val
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
-from furbelow.garment.tags import explained_letter
+from furbelow.garment.tags import place_sign
 from furbelow.garment.technique import (
     Action,
     EdgesIn,
@@ -142,7 +142,7 @@ def row_said(gore: Gore, row: Row) -> Values:
     said = []
     marks: tuple[list[Part], list[Part]] = ([], [])
     for at, line in enumerate(lines):
-        letter, ends = Own(explained_letter(at + 1)), (_at(line[0]), _at(line[1]))
+        letter, ends = Own(place_sign(at + 1)), (_at(line[0]), _at(line[1]))
         said.append(Part("gores-line", {"line": letter, "upper": ends[0], "lower": ends[1]}))
         for along, end in zip(marks, ends, strict=True):
             along.append(Part("gores-mark", {"line": letter, "at": end}))

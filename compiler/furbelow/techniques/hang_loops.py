@@ -134,7 +134,7 @@ class HangLoops:
             "seam": seam_said(done.before, edge.pieces, say),
             "loops": facts.loops,
             "all-loops": facts.loops * edge.copies,
-            "length": Length(facts.length),
+            "tape-each": Length(facts.length),
             "hangs": Length(facts.length / 2),
             "hangs-off": Length(HANGS_OFF, "about"),
             "apart": Length(apart),

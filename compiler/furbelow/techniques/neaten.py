@@ -9,6 +9,7 @@ Source: ISO 4915 names the stitches: 504 three-thread overlock, 304 zigzag locks
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
@@ -152,7 +153,7 @@ class Neaten:
         ravels = _ravels(facts, say)
         aim = AIMS[by] if ravels else "neaten-aim-firm"
         values: Values = {
-            **(places[0].values if len(places) == 1 else {"places": sum(place.copies for place in places)}),
+            **(places[0].values if len(places) == 1 else _several(places, done)),
             "ravels": flag(ravels),
             "tail": Length(TAIL, "about"),
             "past": Length(PAST, "about"),
@@ -161,6 +162,10 @@ class Neaten:
         return Instructions(
             title, aim, tuple(actions), values, (CAUTIONS[by],), (Tool.NEATENING,) if by == "zigzag" else ()
         )
+
+
+def _several(places: Sequence[_Place], done: Performed) -> Values:
+    return {"places": sum(place.copies for place in places), "pieces": Pieces(done.touches)}
 
 
 def _title(facts: Neatened) -> str:

@@ -130,7 +130,13 @@ class Starch:
             tuple(map(Action, ("starch-pins", *_messages(by, cooked), *_drying(on_form)))),
             values,
             (*((SCALDS,) if cooked else ()), *((MIST,) if by == SPRAY else ()), FLAME_AND_AIR if on_form else FLAME),
-            (_TOOLS[by], Tool.MEASURING_JUG, Tool.SHEET, *((Tool.PAN,) if cooked else ())),
+            (
+                _TOOLS[by],
+                Tool.MEASURING_JUG,
+                Tool.SHEET,
+                *((Tool.PAN,) if cooked else ()),
+                *((Tool.HAIR_DRYER, Tool.FORM) if on_form else ()),
+            ),
         )
 
 

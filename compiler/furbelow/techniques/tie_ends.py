@@ -165,7 +165,7 @@ class TieEnds:
             "around": Length(done.sewn[0].length),
             "under": Length(step.mm("turn under")),
             "lap": Length(step.mm("lap")),
-            "length": Length(facts.length),
+            "tie-long": Length(facts.length),
             "length-off": Length(LENGTH_OFF, "about"),
             "depth": Length(facts.depth),
             "wide-off": Length(WIDE_OFF, "about"),

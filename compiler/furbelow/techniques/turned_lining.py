@@ -144,7 +144,7 @@ class TurnedLining:
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         facts, before = facts_of(done, TurnedIn), done.before
         lining, band, to = (before.edge(name) for name in _names(done.step.written))
-        parts = parts_of(to)
+        parts = parts_of(to, lining)
         loose = [edge for edge in (lining, to) if tails_hang(edge)]
         unmarked = [edge for edge in (lining, to) if not marked(edge)]
         actions = (

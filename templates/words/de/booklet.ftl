@@ -19,6 +19,8 @@ booklet-ring = Die eigene Größe einkreisen
 booklet-numbers = Die eigenen Zahlen
 booklet-in-head = Kopf
 booklet-in-drawing = Zeichnung, { $sentence }
+# How far a number may be off. $what: which number.
+booklet-off = { $what }: Toleranz
 booklet-part-of-drawing = in der Zeichnung „{ $drawing }“
 
 booklet-cut-for = { $count ->

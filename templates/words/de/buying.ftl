@@ -17,6 +17,8 @@ buy-pieces = { $pieces } Stück
 
 buy-long = { $length } lang
 buy-wide = { $width } breit
+# Of thread whose colour the spec does not say.
+buy-colour-as = in der Farbe des Stoffs ({ $cloth })
 buy-stretches = dehnbar um mindestens { $stretch }
 # $class: was die Fasern annehmen; any, wo keine Klasse von Farbe für alle ist. $fibres (Liste)
 buy-dye = { $class ->

@@ -10,7 +10,7 @@ caution-ripper = Ein Nahttrenner rutscht ab: an jedem Ende des Schlitzes eine St
 caution-ripper-row = Ein Nahttrenner rutscht ab: die Arbeit auf den Tisch legen und ihn an der Naht entlang schieben, nie auf die Hand zu.
 caution-awl = Eine Ahle geht durch eine Hand wie durch Stoff: auf dem Tisch in Kork oder ein gefaltetes Handtuch stechen, nie gegen die Handfläche und nie über dem Schoß.
 caution-shears = Scheren schneiden Finger ebenso wie Stoff: die andere Hand weit von den Klingen weghalten.
-caution-iron = Bügeleisen und Dampf verbrennen die Haut: Finger weg vom Bruch, das Eisen zwischendurch aufstellen.
+caution-iron = Bügeleisen und Dampf verbrennen die Haut: Finger weg vom Bruch, das Eisen zwischendurch aufstellen und ausschalten, wenn es mit etwas anderem weitergeht.
 caution-iron-marks = Hitze fixiert manche Stifte und wachshaltige Kreiden für immer: Kreide, Stift und Bügeleisen zuerst auf einem Rest probieren, und eine Markierung entfernen, bevor das Eisen in ihre Nähe kommt, außer sie liegt in der Nahtzugabe.
 # Der Stoff schmilzt: Nylon, Acetat oder eine unbekannte Faser.
 caution-iron-melts = { caution-iron } Nylon und Tüll schmelzen unter dem heißen Eisen und kleben an der Haut: geringe Hitze, kein Dampf, ein trockenes Bügeltuch, und nie am Körper bügeln.

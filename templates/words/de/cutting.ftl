@@ -262,6 +262,8 @@ cutting-trim = Entlang der Kreide abschneiden, was neben { $marks } übrig bleib
 
 ## Nach dem letzten Schnitt
 
+# Nothing that is left is large enough for other work.
+cutting-keep-small = Was vom Stoff ({ $cloth }) übrig ist, aufheben, bis das Kleidungsstück fertig ist: Daran werden Stiche und Bügeleisen ausprobiert, und zum Ausbessern ist es auch da.
 cutting-keep = Was vom Stoff ({ $cloth }) groß genug ist, für später aufheben, jedes Stück mit seiner Größe auf einem Zettel.
     .check = Es sind { $sizes }. Die kleineren aufheben, bis das Kleidungsstück fertig ist, zum Ausprobieren von Stichen und zum Ausbessern.
 # Nur im Satz darüber gesagt.

@@ -12,7 +12,7 @@ figure-layers-way = { $face ->
    *[in] rechte Stoffseite zu den Beinen
  }
 # $chain: das Teil oben und die, die daran hängen.
-figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } hoch
+figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $layer-deep } hoch
 figure-layers-more = und { $more } weitere Lagen in derselben Weise
 figure-layers-scale = Höhen in einem Maßstab; Abstände und Nahtzugaben breiter.
 figure-layers-alt = Lagen von außen zu den Beinen: { $layers }. Alle sind oben bündig und { $from-edge } darunter zusammengehalten.

@@ -20,7 +20,10 @@ front-time = Zeit
 front-time-waits = { $time }, dazu { $waits }
 front-wait-wash = Waschen und Trocknen vor dem Zuschneiden
 front-wait-hang = Aushängen über Nacht vor { $place }
-front-wait-dry = Trocknen bei { $place }
+front-wait-dry = { $overnight ->
+    [yes] Trocknen über Nacht bei { $place }
+   *[no] Trocknen bei { $place }
+ }
 front-weight = Gewicht
 front-skill = Können
 front-skill-hand = von Hand nähen
@@ -30,6 +33,8 @@ front-skill-overlocker = gerade Nähte nähen und mit der Overlock umgehen
 # $can: eines der obigen. $place: der Buchstabe der Arbeit, bei der zuerst gekräuselt wird.
 front-skill-taught = { $can }; das Kräuseln wird bei { $place } gezeigt
 front-cutting = Zuschneiden
+# $waits: what takes hours in this sitting and is no work.
+front-sitting-waits = dazu { $waits }
 
 ## Messen
 
@@ -77,6 +82,9 @@ term-bobbin-thread = Unterfaden
     .means = der untere Faden einer Naht; an ihm wird gezogen
 term-ease = einhalten
     .means = ein wenig Mehrlänge zwischen den Stecknadeln verteilen, ohne dass eine Falte mitgenäht wird
+# So far as a hand is wide: how much of a row is unpicked, and how far a tape goes on. $hand: its width.
+term-hand = Handbreit
+    .means = etwa { $hand }
 term-neaten = versäubern
     .means = eine Schnittkante umnähen, damit sie nicht ausfranst oder kratzt
 term-topstitch = absteppen

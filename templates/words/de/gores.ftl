@@ -83,5 +83,5 @@ gores-name = { $odd ->
     [yes] Das schmale Ende jeder Keilbahn als oben kennzeichnen. Vom letzten Rechteck eine Keilbahn behalten; die andere bleibt übrig.
    *[no] Das schmale Ende jeder Keilbahn als oben kennzeichnen. Später jede gerade Seite an eine schräge nähen.
  }
-gores-name-both = Das schmale Ende jeder Keilbahn als oben kennzeichnen. Was neben den Keilbahnen liegt, bleibt übrig. Beide Seiten einer Keilbahn sind gleich schräg, also passen je zwei beliebige zusammen.
-gores-order = Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }.
+gores-name-both = Das schmale Ende jeder Keilbahn als oben kennzeichnen. Was neben den Keilbahnen liegt, bleibt übrig. Beide Seiten einer Keilbahn sind gleich schräg, also passen je zwei beliebige zusammen. Ein Zettel kommt jetzt ab: Was auf den Keilbahnen steht, tritt an seine Stelle.
+gores-order = Was neben den Keilbahnen liegt, bleibt übrig. Die Keilbahnen in der Reihenfolge aufeinanderlegen, in der sie Seite an Seite genäht werden: { $order }. Ein Zettel kommt jetzt ab: Was auf den Keilbahnen steht, tritt an seine Stelle.

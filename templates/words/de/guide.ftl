@@ -7,7 +7,7 @@ letters-skip = { $many ->
     [one] { $letters } fehlt? Die Buchstaben sind für alle Größen gleich. Einer, der fehlt, steht für eine Arbeit, die es in dieser Anleitung nicht gibt.
    *[other] { $letters } fehlen? Die Buchstaben sind für alle Größen gleich. Die fehlenden stehen für Arbeiten, die es in dieser Anleitung nicht gibt.
  }
-letters-skip-more = { $more } weitere
+letters-skip-run = { $first } bis { $last }
 
 ## Vor einem Schritt
 
@@ -16,7 +16,7 @@ machine-trial = Die neue Nadel einsetzen. Zur Probe { $trial } auf einem doppelt
     .remedy = Ober- und Unterfaden neu einfädeln. Schlingen unten: die Oberfadenspannung eine Zahl höher stellen; Schlingen oben: eine Zahl niedriger.
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 machine-zip-open = Den Reißverschluss eine Handbreit öffnen, so dass der Schieber unter den kommenden Steppnähten liegt.
-marks-on-net = Kreide fällt durch { $net }. Wo diese Anleitung eine Markierung verlangt, dort eine Schlinge aus farbigem Faden um einen Steg knüpfen: Man sieht sie von beiden Seiten. Am Ende die Schlingen herausschneiden.
+marks-on-net = Kreide fällt durch { $net }. Wo diese Anleitung eine Markierung verlangt, dort eine Schlinge aus farbigem Faden um einen Steg knüpfen: Man sieht sie von beiden Seiten. Zweimal knoten, damit sie bleibt. Am Ende die Schlingen herausschneiden.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
 practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung für Nähte aufschreiben, dann den längsten Stich und die Spannung eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
     .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.
@@ -51,7 +51,7 @@ last-look-threads = Alle losen Fäden abschneiden und die bunten herausziehen.
 last-look-marks = Alle Markierungen entfernen: die Kreide ausbürsten, den Stift nach Angabe seines Herstellers mit Wasser herauslösen.
     .check = Auf der rechten Stoffseite ist keine Markierung zu sehen.
     .remedy = Auswaschen, bevor dort gebügelt wird: Hitze macht manche Stifte dauerhaft.
-last-look-length = Aufhängen und von der oberen Kante bis zum Saum messen: { $length }.
+last-look-length = Aufhängen und von der oberen Kante bis zum Saum messen: { $to-hem }.
     .check = Vorn, hinten und an den Seiten ist es gleich viel.
     .tolerance = { $off } mehr oder weniger
     .remedy = Hängt eine Seite tiefer, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.

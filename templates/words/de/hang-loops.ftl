@@ -2,15 +2,15 @@
 ### $loops: wie viele an einer Kante.
 
 hang-loops-title = Aufhänger an { EDGE($edge) } heften
-    .number = { $length }
+    .number = { $tape-each }
 hang-loops-aim = { $loops ->
     [one] { $loops } Aufhänger wird in der nächsten Naht mitgefasst.
    *[other] { $loops } Aufhänger werden in der nächsten Naht mitgefasst.
  }
 
 hang-loops-cut = { $all-loops ->
-    [one] Vom Band ({ $tape }) { $length } abschneiden.
-   *[other] Vom Band ({ $tape }) { $all-loops } Stücke abschneiden, je { $length }.
+    [one] Vom Band ({ $tape }) { $tape-each } abschneiden.
+   *[other] Vom Band ({ $tape }) { $all-loops } Stücke abschneiden, je { $tape-each }.
  }
 hang-loops-fold = { $all-loops ->
     [one] Zu einer Schlaufe legen, ohne zu verdrehen, die Enden nebeneinander.

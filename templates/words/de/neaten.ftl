@@ -8,9 +8,9 @@ neaten-title-ends = { neaten-ends } versäubern
 neaten-title-between = { neaten-between } versäubern
 neaten-title-edge = { EDGE($edge, at: "start") } versäubern
 neaten-title-all-joins = Die Nahtzugaben aller Verbindungsnähte versäubern
-neaten-title-margins = { $places } Nahtzugaben versäubern
-neaten-title-edges = { $places } Kanten versäubern
-neaten-title-several = { $places } Kanten und Nahtzugaben versäubern
+neaten-title-margins = { $places } Nahtzugaben von { PIECE($pieces) } versäubern
+neaten-title-edges = { $places } Kanten von { PIECE($pieces) } versäubern
+neaten-title-several = { $places } Kanten und Nahtzugaben von { PIECE($pieces) } versäubern
 neaten-aim = Die Schnittkanten können nicht ausfransen.
 # Zackenschere: Die Spitzen halten die Fäden zurück, aber nicht für immer.
 neaten-aim-pinked = Die Schnittkanten fransen weniger aus.

@@ -115,11 +115,12 @@ number-is = { $name ->
     [knot] Knoten, von der Kante
     [label-tape] Band für das Schild
     [lap] Überlappung
+    [layer-deep] Höhe einer Lage
     [layers-over] Lagen, länger um
     [left] was übrig bleibt
     [lefts] jedes Band, gerafft
     [leg] jeder Schenkel bis zur Spitze
-    [length] Länge
+    [length] Länge an der Kante entlang
     [letters] Höhe der Buchstaben
     [lies] Kante wie zugeschnitten
     [line] Linie, über der Kante
@@ -214,10 +215,13 @@ number-is = { $name ->
     [tail] Fadenende
     [taken] was aufgenommen wird
     [tape-length] Länge des Bands
+    [tape-each] Länge jedes Bands
     [tapes] Anzahl der Bänder
     [thick] Dicke
     [times] wie oft
     [to-come] Nahtzugabe, die folgt
+    [tie-long] Länge des Bindebands
+    [to-hem] von der oberen Kante bis zum Saum
     [top] oben
     [trial] Streifen für die Probe
     [trial-short] Probe, zusammengezogen

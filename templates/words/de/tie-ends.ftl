@@ -1,8 +1,8 @@
 ### Zwei Bindebänder nähen und an die Enden eines Bunds steppen.
 
 tie-ends-title = Bindebänder an { PIECE($band) } nähen
-    .number = { $length }
-tie-ends-aim = Zwei Bindebänder von { $length } schließen die Taille.
+    .number = { $tie-long }
+tie-ends-aim = Zwei Bindebänder von { $tie-long } schließen die Taille.
 
 ## Jedes Bindeband
 
@@ -17,7 +17,7 @@ tie-ends-turn-under = Das offene Ende { $under } nach innen einschlagen und büg
 ## Am Bund
 
 tie-ends-lay = Dieses Ende { $lap } weit innen auf ein Ende von { PIECE($band) } legen und { pin }.
-    .check = Das Bindeband steht { $length } über den Bund hinaus.
+    .check = Das Bindeband steht { $tie-long } über den Bund hinaus.
     .tolerance = { $length-off } mehr oder weniger
     .remedy = Vor dem Nähen verschieben.
 tie-ends-stitch = Rund um die Überlappung ein Rechteck von { $lap } mal { $depth } steppen, dann von Ecke zu Ecke quer darüber.

@@ -7,8 +7,8 @@ turned-lining-aim = { PIECE($band, at: "start") } steht oben, und alle Nahtzugab
 ## Markieren
 
 turned-lining-mark-band = { $parts ->
-    [8] Die offenen Kanten von { PIECE($band) } in Achtel teilen und alle { $part } markieren, die erste Markierung an der Naht.
-   *[4] Die offenen Kanten von { PIECE($band) } in Viertel teilen und alle { $part } markieren, die erste Markierung an der Naht.
+    [8] Die offenen Kanten von { PIECE($band) } in Achtel teilen und alle { $part } markieren, die erste an der Naht, die den Ring schließt.
+   *[4] Die offenen Kanten von { PIECE($band) } in Viertel teilen und alle { $part } markieren, die erste an der Naht, die den Ring schließt.
  }
 # $marked: eine Kante, die noch keine Markierungen hat.
 turned-lining-mark = { $parts ->

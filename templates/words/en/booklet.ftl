@@ -19,6 +19,8 @@ booklet-ring = Ring your size
 booklet-numbers = Your numbers
 booklet-in-head = head
 booklet-in-drawing = drawing, { $sentence }
+# How far a number may be off. $what: which number.
+booklet-off = { $what }: may be off by
 booklet-part-of-drawing = in the drawing “{ $drawing }”
 
 booklet-cut-for = { $count ->

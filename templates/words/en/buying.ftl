@@ -20,6 +20,8 @@ buy-pieces = { $pieces ->
 
 buy-long = { $length } long
 buy-wide = { $width } wide
+# Of thread whose colour the spec does not say.
+buy-colour-as = in the colour of the { $cloth }
 buy-stretches = stretches by { $stretch } or more
 # $class: what the fibres take; any where no class of dye is for all of them. $fibres (a list)
 buy-dye = { $class ->

@@ -262,6 +262,8 @@ cutting-trim = Cut off what stays over beside { $marks }, along the chalk.
 
 ## After the last cut
 
+# Nothing that is left is large enough for other work.
+cutting-keep-small = Keep what is left of the { $cloth } until the garment is done: stitches and the iron are tried on it, and mends are cut from it.
 cutting-keep = Keep for later what is large enough of the { $cloth }, each piece tagged with its size.
     .check = It is { $sizes }. Keep the smaller ones until the garment is done, to try stitches on and for mends.
 # Said only inside the message above.

@@ -11,7 +11,7 @@ figure-layers-way = { $face ->
    *[in] right side towards the legs
  }
 # $chain: the piece at the top and those that hang from it.
-figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } deep
+figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $layer-deep } deep
 figure-layers-more = and { $more } more layers in the same way
 figure-layers-scale = Depths to one scale; spaces and margins are drawn wider.
 figure-layers-alt = Layers from the outside to the legs: { $layers }. All are level at the top and held { $from-edge } below it.

@@ -20,7 +20,10 @@ front-time = Time
 front-time-waits = { $time }, besides { $waits }
 front-wait-wash = washing and drying before the cutting
 front-wait-hang = hanging overnight before { $place }
-front-wait-dry = drying at { $place }
+front-wait-dry = { $overnight ->
+    [yes] drying overnight at { $place }
+   *[no] drying at { $place }
+ }
 front-weight = Weight
 front-skill = Skill
 front-skill-hand = you sew by hand
@@ -30,6 +33,8 @@ front-skill-overlocker = you sew a straight seam and use an overlocker
 # $can: one of those above. $place: the letter of the operation that gathers first.
 front-skill-taught = { $can }; gathering is taught at { $place }
 front-cutting = Cutting
+# $waits: what takes hours in this sitting and is no work.
+front-sitting-waits = besides { $waits }
 
 ## Measuring
 
@@ -77,6 +82,9 @@ term-bobbin-thread = bobbin thread
     .means = the lower thread of a row; it is the one that you pull
 term-ease = ease in
     .means = share a little extra length out between pins, so that no fold is caught
+# So far as a hand is wide: how much of a row is unpicked, and how far a tape goes on. $hand: its width.
+term-hand = hand's width
+    .means = about { $hand }
 term-neaten = neaten
     .means = sew round a cut edge, so that it can't fray or scratch
 term-topstitch = topstitch

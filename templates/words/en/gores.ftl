@@ -83,5 +83,5 @@ gores-name = { $odd ->
     [yes] Mark the narrow end of each gore as its top. Of the last rectangle keep one gore; the other stays over.
    *[no] Mark the narrow end of each gore as its top. Later sew each straight side to a slanting one.
  }
-gores-name-both = Mark the narrow end of each gore as its top. What lies beside the gores stays over. Both sides of a gore slant alike, so any two go together.
-gores-order = What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }.
+gores-name-both = Mark the narrow end of each gore as its top. What lies beside the gores stays over. Both sides of a gore slant alike, so any two go together. A tag comes off now: what is written on the gores stands for it.
+gores-order = What lies beside the gores stays over. Pile the gores up in the order in which they are sewn side to side: { $order }. A tag comes off now: what is written on the gores stands for it.

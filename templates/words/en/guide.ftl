@@ -7,7 +7,7 @@ letters-skip = { $many ->
     [one] No { $letters }? Letters are the same for every size. One that is missing stands for work that this guide does not need.
    *[other] No { $letters }? Letters are the same for every size. Those that are missing stand for work that this guide does not need.
  }
-letters-skip-more = { $more } more
+letters-skip-run = { $first } to { $last }
 
 ## Before a step
 
@@ -16,7 +16,7 @@ machine-trial = Put in the new needle. For a trial sew { $trial } on a doubled o
     .remedy = Thread upper and lower thread anew. Loops beneath: set the upper tension a number higher; loops on top: a number lower.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 machine-zip-open = Open the zip a hand's width, so that the slider lies below the rows to come.
-marks-on-net = Chalk falls through { $net }. Wherever this guide has it marked, tie a loop of bright thread round a strand at the place: it shows on both faces. Cut the loops out at the end.
+marks-on-net = Chalk falls through { $net }. Wherever this guide has it marked, tie a loop of bright thread round a strand at the place: it shows on both faces. Knot it twice, so that it stays. Cut the loops out at the end.
 # $flat: of an offcut; it is drawn up as much as the work will be.
 practise-gathering = Practise on { $flat } of offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew rows { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.
@@ -51,7 +51,7 @@ last-look-threads = Cut off all loose threads and take out the bright ones.
 last-look-marks = Take out every mark: brush off the chalk, and damp away the marker as its maker says.
     .check = No mark shows on the right side.
     .remedy = Wash it out before you press there: heat sets some markers for good.
-last-look-length = Hang it up and measure from the top edge to the hem: { $length }.
+last-look-length = Hang it up and measure from the top edge to the hem: { $to-hem }.
     .check = It is the same in front, behind and at the sides.
     .tolerance = { $off } more or less
     .remedy = If one side hangs lower, look there for a seam that was sewn narrower, and sew it again.

@@ -2,15 +2,15 @@
 ### $loops: how many on one edge.
 
 hang-loops-title = Baste hang loops to { EDGE($edge) }
-    .number = { $length }
+    .number = { $tape-each }
 hang-loops-aim = { $loops ->
     [one] { $loops } loop will be caught in the next seam.
    *[other] { $loops } loops will be caught in the next seam.
  }
 
 hang-loops-cut = { $all-loops ->
-    [one] Cut { $length } of { $tape }.
-   *[other] Cut { $all-loops } lengths of { $tape }, { $length } each.
+    [one] Cut { $tape-each } of { $tape }.
+   *[other] Cut { $all-loops } lengths of { $tape }, { $tape-each } each.
  }
 hang-loops-fold = { $all-loops ->
     [one] Fold it in half to a loop without twisting it, its ends side by side.

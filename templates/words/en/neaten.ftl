@@ -8,9 +8,9 @@ neaten-title-ends = Neaten { neaten-ends }
 neaten-title-between = Neaten { neaten-between }
 neaten-title-edge = Neaten { EDGE($edge) }
 neaten-title-all-joins = Neaten the margins of all joins
-neaten-title-margins = Neaten { $places } margins
-neaten-title-edges = Neaten { $places } edges
-neaten-title-several = Neaten { $places } edges and margins
+neaten-title-margins = Neaten { $places } margins of { PIECE($pieces) }
+neaten-title-edges = Neaten { $places } edges of { PIECE($pieces) }
+neaten-title-several = Neaten { $places } edges and margins of { PIECE($pieces) }
 neaten-aim = The cut edges cannot ravel.
 # Pinking shears: points hold the threads back, but not for ever.
 neaten-aim-pinked = The cut edges ravel less.

@@ -115,11 +115,12 @@ number-is = { $name ->
     [knot] the knot, from the edge
     [label-tape] tape for the label
     [lap] the lap
+    [layer-deep] depth of a layer
     [layers-over] the layers, longer by
     [left] what is left
     [lefts] of each tape drawn up
     [leg] each side to the point
-    [length] length
+    [length] length along the edge
     [letters] height of the letters
     [lies] the edge as it is cut
     [line] the line, above the edge
@@ -214,10 +215,13 @@ number-is = { $name ->
     [tail] thread tail
     [taken] what is taken up
     [tape-length] length of the tape
+    [tape-each] length of each tape
     [tapes] how many tapes
     [thick] thickness
     [times] how often
     [to-come] margin that follows
+    [tie-long] length of the tie
+    [to-hem] from the top edge to the hem
     [top] at the top
     [trial] strip for the trial
     [trial-short] the trial, drawn in

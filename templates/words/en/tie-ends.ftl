@@ -1,8 +1,8 @@
 ### Sew two ties and stitch them to the ends of a waistband.
 
 tie-ends-title = Sew ties to { PIECE($band) }
-    .number = { $length }
-tie-ends-aim = Two ties of { $length } close the waist.
+    .number = { $tie-long }
+tie-ends-aim = Two ties of { $tie-long } close the waist.
 
 ## Each tie
 
@@ -17,7 +17,7 @@ tie-ends-turn-under = Fold { $under } of the open end to the inside of the tie a
 ## On the band
 
 tie-ends-lay = Lay { $lap } of that end on the inside of an end of { PIECE($band) } and { pin } it.
-    .check = The tie stands out { $length } beyond the band.
+    .check = The tie stands out { $tie-long } beyond the band.
     .tolerance = { $length-off } more or less
     .remedy = Shift it before you sew.
 tie-ends-stitch = Sew round the lap in a rectangle of { $lap } by { $depth }, and across it from corner to corner.

@@ -7,8 +7,8 @@ turned-lining-aim = { PIECE($band, at: "start") } stands at the top, and every m
 ## Mark
 
 turned-lining-mark-band = { $parts ->
-    [8] Mark the raw edges of { PIECE($band) } in eighths, every { $part }, the first at its seam.
-   *[4] Mark the raw edges of { PIECE($band) } in quarters, every { $part }, the first at its seam.
+    [8] Mark the raw edges of { PIECE($band) } in eighths, every { $part }, the first at the upright seam that closed the band.
+   *[4] Mark the raw edges of { PIECE($band) } in quarters, every { $part }, the first at the upright seam that closed the band.
  }
 # $marked: an edge that bears no marks yet.
 turned-lining-mark = { $parts ->

@@ -133,7 +133,7 @@ amend-step-shared = { $copy ->
    *[other] En el ejemplar { $letter }, { EDGE($longer) } mide ahora { $gap } más que { EDGE($shorter) }. Al coser los dos, repártelo por igual de alfiler a alfiler, { $metre } en cada metro.
  }
     .check = Ningún pliegue queda cogido en la costura.
-    .remedy = Descose ese palmo, extiende la tela y vuelve a coser.
+    .remedy = Descose el ancho de una mano, extiende la tela y vuelve a coser.
 # Pasos de un solo ejemplar que salió distinto de los demás; entre paréntesis detrás del paso, y detrás de su título.
 amend-copy-chain = solo el ejemplar { $letter }
 amend-copy-title = { $title }: ejemplar { $letter }, con sus propias medidas

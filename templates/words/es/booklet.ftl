@@ -19,6 +19,8 @@ booklet-ring = Rodea tu talla
 booklet-numbers = Tus números
 booklet-in-head = encabezado
 booklet-in-drawing = dibujo, { $sentence }
+# How far a number may be off. $what: which number.
+booklet-off = { $what }: tolerancia
 booklet-part-of-drawing = en el dibujo «{ $drawing }»
 
 booklet-cut-for = { $count ->

@@ -20,6 +20,8 @@ buy-pieces = { $pieces ->
 
 buy-long = { $length } de largo
 buy-wide = { $width } de ancho
+# Of thread whose colour the spec does not say.
+buy-colour-as = del color de la tela ({ $cloth })
 buy-stretches = se estira un { $stretch } o más
 # $class: el que toman las fibras; any donde ninguna clase de tinte vale para todas. $fibres (una lista)
 buy-dye = { $class ->

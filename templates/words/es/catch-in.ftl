@@ -19,7 +19,7 @@ catch-in-baste-ring = Cose a { $row } del borde con la puntada más larga, { $le
         [gathers] Los frunces quedan parejos y ningún pliegue está amontonado en las marcas.
        *[flat] La tira queda sin arrugas.
      }
-    .remedy = Descose ese palmo, repártelo de nuevo y vuelve a coserlo.
+    .remedy = Descose el ancho de una mano, repártelo de nuevo y vuelve a coserlo.
 catch-in-baste-flat = Cose a { $row } del borde con la puntada más larga, { $length } de un extremo a otro. La costura va { $rest } más adentro y tapa esta fila.
     .check = { catch-in-baste-ring.check }
     .remedy = { catch-in-baste-ring.remedy }

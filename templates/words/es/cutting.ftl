@@ -116,7 +116,7 @@ cutting-tapes-along = { COUNT($tapes) ->
  }
     .check = { $beyond ->
         [yes] Cada cinta va de un extremo a otro de la mesa y baja por los dos, donde se ve cuando la tela tapa el resto. La última está allí a su distancia.
-       *[no] Cada cinta sobresale un palmo del corte de tela por los dos extremos, y la última está allí a su distancia.
+       *[no] Cada cinta sobresale el ancho de una mano del corte de tela por los dos extremos, y la última está allí a su distancia.
      }
     .tolerance = { $tape-off }
     .remedy = Vuelve a medir desde el mismo borde, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo: allí otra cinta hace de borde de delante.
@@ -262,6 +262,8 @@ cutting-trim = Corta lo que sobra junto a { $marks }, siguiendo la línea de jab
 
 ## Después del último corte
 
+# Nothing that is left is large enough for other work.
+cutting-keep-small = Guarda lo que sobra de la tela ({ $cloth }) hasta terminar la prenda: ahí se prueban las puntadas y la plancha, y de ahí salen los remiendos.
 cutting-keep = Guarda para más adelante los retales grandes de la tela ({ $cloth }), cada uno con una etiqueta que diga sus medidas.
     .check = Son { $sizes }. Guarda los más pequeños hasta terminar la prenda, para probar puntadas y para remiendos.
 # Se dicen solo dentro del mensaje de arriba.

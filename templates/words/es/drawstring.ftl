@@ -21,7 +21,7 @@ drawstring-wrap = Enrolla un poco de cinta adhesiva de papel en sus dos extremos
 
 drawstring-thread = Sujeta un imperdible o un pasacintas en un extremo y llévalo por la jareta, toda la vuelta hasta la abertura.
     .check = El cordón no está retorcido.
-    .remedy = Si lo está, retrocede el último palmo, desenróscalo y sigue.
+    .remedy = Si lo está, retrocede el último tramo, el ancho de una mano, desenróscalo y sigue.
 drawstring-thread-flat = Sujeta un imperdible o un pasacintas en un extremo y llévalo por la jareta: entra por un extremo y sale por el otro.
     .check = { drawstring-thread.check }
     .remedy = { drawstring-thread.remedy }

@@ -11,7 +11,7 @@ figure-layers-way = { $face ->
    *[in] derecho hacia las piernas
  }
 # $chain: la pieza de arriba y las que cuelgan de ella.
-figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } de alto
+figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $layer-deep } de alto
 figure-layers-more = y { $more } capas más, del mismo modo
 figure-layers-scale = Altos a la misma escala; espacios y márgenes, más anchos.
 figure-layers-alt = Capas de fuera hacia las piernas: { $layers }. Todas están a ras por arriba y unidas { $from-edge } más abajo.

@@ -20,7 +20,10 @@ front-time = Tiempo
 front-time-waits = { $time }, y además { $waits }
 front-wait-wash = lavar y secar antes de cortar
 front-wait-hang = dejar colgado una noche antes de { $place }
-front-wait-dry = dejar secar en { $place }
+front-wait-dry = { $overnight ->
+    [yes] dejar secar una noche en { $place }
+   *[no] dejar secar en { $place }
+ }
 front-weight = Peso
 front-skill = Nivel
 front-skill-hand = sabes coser a mano
@@ -30,6 +33,8 @@ front-skill-overlocker = sabes coser recto y usar una remalladora
 # $can: uno de los de arriba. $place: la letra del primer trabajo de fruncido.
 front-skill-taught = { $can }; a fruncir se enseña en { $place }
 front-cutting = Corte
+# $waits: what takes hours in this sitting and is no work.
+front-sitting-waits = y además { $waits }
 
 ## Tomar medidas
 
@@ -77,6 +82,9 @@ term-bobbin-thread = hilo de la canilla
     .means = el hilo de abajo de una pasada; es del que se tira
 term-ease = embeber
     .means = repartir un poco de largo de más entre los alfileres, sin que se coja ningún pliegue
+# So far as a hand is wide: how much of a row is unpicked, and how far a tape goes on. $hand: its width.
+term-hand = ancho de una mano
+    .means = unos { $hand }
 term-neaten = sobrehilar
     .means = coser alrededor de un borde cortado para que no se deshilache ni raspe
 term-topstitch = pespuntear

@@ -83,5 +83,5 @@ gores-name = { $odd ->
     [yes] Marca como parte de arriba el extremo estrecho de cada nesga. Del último rectángulo guarda una nesga; la otra sobra.
    *[no] Marca como parte de arriba el extremo estrecho de cada nesga. Más adelante cose cada lado recto con uno inclinado.
  }
-gores-name-both = Marca como parte de arriba el extremo estrecho de cada nesga. Lo que queda al lado de las nesgas sobra. Los dos lados de una nesga se inclinan igual, así que dos cualesquiera casan.
-gores-order = Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }.
+gores-name-both = Marca como parte de arriba el extremo estrecho de cada nesga. Lo que queda al lado de las nesgas sobra. Los dos lados de una nesga se inclinan igual, así que dos cualesquiera casan. La etiqueta se quita ahora: lo escrito en las nesgas ocupa su lugar.
+gores-order = Lo que queda al lado de las nesgas sobra. Apila las nesgas en el orden en que se cosen lado con lado: { $order }. La etiqueta se quita ahora: lo escrito en las nesgas ocupa su lugar.

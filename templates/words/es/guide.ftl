@@ -7,7 +7,7 @@ letters-skip = { $many ->
     [one] ¿Falta la { $letters }? Las letras son las mismas para todas las tallas. La que falta es de un trabajo que esta guía no necesita.
    *[other] ¿Faltan { $letters }? Las letras son las mismas para todas las tallas. Las que faltan son de trabajos que esta guía no necesita.
  }
-letters-skip-more = { $more } más
+letters-skip-run = { $first } a { $last }
 
 ## Antes de un paso
 
@@ -16,7 +16,7 @@ machine-trial = Pon la aguja nueva. De prueba cose { $trial } en un retal doble,
     .remedy = Vuelve a enhebrar el hilo superior y el de la canilla. Bucles por debajo: sube un número la tensión superior; bucles por encima: bájala un número.
 machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
 machine-zip-open = Abre la cremallera el ancho de una mano, de modo que el cursor quede por debajo de los pespuntes que siguen.
-marks-on-net = El jaboncillo se cuela por { $net }. Donde esta guía pida una marca, anuda allí una lazada de hilo vivo alrededor de una malla: se ve por las dos caras. Corta las lazadas al final.
+marks-on-net = El jaboncillo se cuela por { $net }. Donde esta guía pida una marca, anuda allí una lazada de hilo vivo alrededor de una malla: se ve por las dos caras. Haz dos nudos, para que no se suelte. Corta las lazadas al final.
 # $flat: de un retal; se encoge tanto como luego la labor.
 practise-gathering = Practica en un retal de la misma tela: apunta el número de la tensión superior para las costuras, pon la puntada más larga y la tensión un número más baja. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.
     .check = Los hilos corren sin romperse, y los pliegues quedan regulares.
@@ -51,7 +51,7 @@ last-look-threads = Corta todos los hilos sueltos y quita los de color vivo.
 last-look-marks = Quita todas las marcas: cepilla el jaboncillo y haz desaparecer el rotulador con agua, como indique su fabricante.
     .check = No se ve ninguna marca por el derecho.
     .remedy = Lávala antes de planchar ahí: el calor fija algunos rotuladores para siempre.
-last-look-length = Cuélgala y mide del borde superior al bajo: { $length }.
+last-look-length = Cuélgala y mide del borde superior al bajo: { $to-hem }.
     .check = Mide lo mismo por delante, por detrás y a los lados.
     .tolerance = { $off } de más o de menos
     .remedy = Si un lado cae más bajo, busca ahí una costura cosida con menos margen y vuelve a coserla.

@@ -2,15 +2,15 @@
 ### $loops: cuántas en un borde.
 
 hang-loops-title = Hilvana trabillas para colgar { EDGE($edge, case: "to") }
-    .number = { $length }
+    .number = { $tape-each }
 hang-loops-aim = { $loops ->
     [one] { $loops } trabilla quedará sujeta en la próxima costura.
    *[other] { $loops } trabillas quedarán sujetas en la próxima costura.
  }
 
 hang-loops-cut = { $all-loops ->
-    [one] Corta { $length } de cinta ({ $tape }).
-   *[other] Corta { $all-loops } trozos de cinta ({ $tape }), de { $length } cada uno.
+    [one] Corta { $tape-each } de cinta ({ $tape }).
+   *[other] Corta { $all-loops } trozos de cinta ({ $tape }), de { $tape-each } cada uno.
  }
 hang-loops-fold = { $all-loops ->
     [one] Dóblala por la mitad en una trabilla sin retorcerla, con los extremos uno junto a otro.

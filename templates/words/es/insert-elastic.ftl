@@ -34,7 +34,7 @@ insert-elastic-cut-long = Corta la goma a { $cut }: son { $loop }, más { $lap }
 insert-elastic-pin-end = Deja colgando fuera de la abertura { $tail } de un extremo. Préndelo ahí { PIECE($band, case: "to") } con un imperdible para que no se meta dentro.
 insert-elastic-thread-long = Sujeta un segundo imperdible o un pasacintas en el otro extremo y llévalo por la jareta dando toda la vuelta hasta la abertura. Ve empujando la tela hacia atrás sobre la goma.
     .check = La goma está plana todo alrededor.
-    .remedy = Si está retorcida, retrocede el último palmo, desenróscala y sigue.
+    .remedy = Si está retorcida, retrocede el último tramo, el ancho de una mano, desenróscala y sigue.
 insert-elastic-thread-long-band = Sujeta un segundo imperdible o un pasacintas en el otro extremo y llévalo por la jareta dando toda la vuelta hasta la abertura, entre el margen de costura y el exterior. Ve empujando la tela hacia atrás sobre la goma.
     .check = { insert-elastic-thread-long.check }
     .remedy = { insert-elastic-thread-long.remedy }
@@ -60,7 +60,7 @@ insert-elastic-mark-flat = Traza una raya recta de lado a lado, a { $half-lap } 
 
 insert-elastic-thread-flat = Prende un extremo de la goma a ras del borde cortado { PIECE($band, case: "of") }. Sujeta un imperdible o un pasacintas en el otro extremo y llévalo por la jareta hasta su otra boca. Ve empujando la tela hacia atrás sobre la goma, y prende también este extremo a ras de la tela.
     .check = La goma está plana en todas partes, y sus dos extremos quedan a ras de la tela.
-    .remedy = Si está retorcida, retrocede el último palmo, desenróscala y sigue.
+    .remedy = Si está retorcida, retrocede el último tramo, el ancho de una mano, desenróscala y sigue.
 insert-elastic-bar-flat = Cose en cada extremo dos filas de zigzag de lado a lado de la goma, entre la raya y el borde cortado, a través de todas las capas, y remata cada vez. Quita los alfileres.
     .check = Tira fuerte: nada cede. La costura irá sobre las rayas.
     .remedy = Vuelve a coser sobre las filas.
@@ -72,7 +72,7 @@ insert-elastic-spread-flat = Reparte el vuelo por la goma con los dedos.
 insert-elastic-tail = Deja colgando fuera de la abertura { $tail } del extremo de la raya. Préndelo ahí { PIECE($band, case: "to") } con un alfiler para que no se meta dentro.
 insert-elastic-thread = Sujeta un imperdible o un pasacintas en el extremo de la cruz y llévalo por la jareta dando toda la vuelta hasta la abertura. Ve empujando la tela hacia atrás sobre la goma.
     .check = La goma está plana todo alrededor, y la raya y la cruz están en la misma cara.
-    .remedy = Si está retorcida, retrocede el último palmo, desenróscala y sigue.
+    .remedy = Si está retorcida, retrocede el último tramo, el ancho de una mano, desenróscala y sigue.
 # La jareta es una cinturilla cosida, con el margen de su costura dentro.
 insert-elastic-thread-band = Sujeta un imperdible o un pasacintas en el extremo de la cruz y llévalo por la jareta dando toda la vuelta hasta la abertura, entre el margen de costura y el exterior. Ve empujando la tela hacia atrás sobre la goma.
     .check = { insert-elastic-thread.check }

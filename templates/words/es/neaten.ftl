@@ -8,9 +8,9 @@ neaten-title-ends = Sobrehíla { neaten-ends }
 neaten-title-between = Sobrehíla { neaten-between }
 neaten-title-edge = Sobrehíla { EDGE($edge) }
 neaten-title-all-joins = Sobrehíla los márgenes de todas las uniones
-neaten-title-margins = Sobrehíla { $places } márgenes
-neaten-title-edges = Sobrehíla { $places } bordes
-neaten-title-several = Sobrehíla { $places } bordes y márgenes
+neaten-title-margins = Sobrehíla { $places } márgenes { PIECE($pieces, case: "of") }
+neaten-title-edges = Sobrehíla { $places } bordes { PIECE($pieces, case: "of") }
+neaten-title-several = Sobrehíla { $places } bordes y márgenes { PIECE($pieces, case: "of") }
 neaten-aim = Los bordes cortados no pueden deshilacharse.
 # Tijeras de picos: los picos frenan los hilos, pero no para siempre.
 neaten-aim-pinked = Los bordes cortados se deshilachan menos.

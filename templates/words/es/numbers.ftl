@@ -115,11 +115,12 @@ number-is = { $name ->
     [knot] el nudo, desde el borde
     [label-tape] cinta de la etiqueta
     [lap] el solape
+    [layer-deep] alto de una capa
     [layers-over] las capas, de más
     [left] lo que queda
     [lefts] cada cinta, recogida
     [leg] cada lado hasta el vértice
-    [length] largo
+    [length] largo a lo largo del borde
     [letters] alto de las letras
     [lies] el borde tal como está cortado
     [line] la línea, sobre el borde
@@ -214,10 +215,13 @@ number-is = { $name ->
     [tail] cabo de hilo
     [taken] lo que se recoge
     [tape-length] largo de la cinta
+    [tape-each] largo de cada cinta
     [tapes] número de cintas
     [thick] grueso
     [times] cuántas veces
     [to-come] margen que sigue
+    [tie-long] largo de la lazada
+    [to-hem] del borde superior al bajo
     [top] arriba
     [trial] tira de prueba
     [trial-short] la prueba, recogida

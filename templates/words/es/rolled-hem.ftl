@@ -18,7 +18,7 @@ rolled-hem-foot-off = Vuelve a poner el prensatelas de siempre.
 ## A mano
 
 rolled-hem-crease = Cose o marca con la uña una línea a { $twice } { EDGE($edge, case: "of") } y recorta los hilos sueltos.
-rolled-hem-roll = Con el revés encima, enrolla el borde entre el índice y el pulgar hasta { $roll }, un palmo cada vez.
+rolled-hem-roll = Con el revés encima, enrolla el borde entre el índice y el pulgar hasta { $roll }, el ancho de una mano cada vez.
 rolled-hem-sew-hand = Fija el rollo con puntada invisible, una puntada cada { $every }, { $length }: toma un hilo de la tela y pasa después por dentro del rollo. Remata el hilo en el rollo en los dos extremos.
 
 ## Con la remalladora

@@ -91,4 +91,4 @@ stack-layers-sew-short = { $count ->
    *[other] Cose juntas las { $count } capas a { $from-edge } del borde, { $stitch }, { $length }. Esta pasada se queda puesta.
  }
     .check = Todas las capas han quedado cogidas y ningún fruncido se ha empujado hasta formar un pliegue.
-    .remedy = Descose ese palmo, prende los alfileres más juntos y vuelve a coserlo.
+    .remedy = Descose el ancho de una mano, prende los alfileres más juntos y vuelve a coserlo.

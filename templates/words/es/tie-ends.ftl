@@ -1,8 +1,8 @@
 ### Coser dos cintas de atar y fijarlas a los extremos de una cinturilla.
 
 tie-ends-title = Cose cintas de atar { PIECE($band, case: "to") }
-    .number = { $length }
-tie-ends-aim = Dos cintas de atar de { $length } cierran la cintura.
+    .number = { $tie-long }
+tie-ends-aim = Dos cintas de atar de { $tie-long } cierran la cintura.
 
 ## Cada cinta de atar
 
@@ -17,7 +17,7 @@ tie-ends-turn-under = Mete { $under } del extremo abierto hacia dentro de la cin
 ## En la cinturilla
 
 tie-ends-lay = Coloca { $lap } de ese extremo por dentro de un extremo { PIECE($band, case: "of") } y { pin }.
-    .check = La cinta sobresale { $length } de la cinturilla.
+    .check = La cinta sobresale { $tie-long } de la cinturilla.
     .tolerance = { $length-off } de más o de menos
     .remedy = Córrela antes de coser.
 tie-ends-stitch = Cose alrededor del solape un rectángulo de { $lap } por { $depth }, y crúzalo de esquina a esquina.

@@ -7,8 +7,8 @@ turned-lining-aim = { PIECE($band, at: "start") } queda arriba, y todos los már
 ## Marcar
 
 turned-lining-mark-band = { $parts ->
-    [8] Marca los octavos de los bordes sin rematar { PIECE($band, case: "of") }, cada { $part }, la primera marca en su costura.
-   *[4] Marca los cuartos de los bordes sin rematar { PIECE($band, case: "of") }, cada { $part }, la primera marca en su costura.
+    [8] Marca los octavos de los bordes sin rematar { PIECE($band, case: "of") }, cada { $part }, la primera en la costura que cierra el anillo.
+   *[4] Marca los cuartos de los bordes sin rematar { PIECE($band, case: "of") }, cada { $part }, la primera en la costura que cierra el anillo.
  }
 # $marked: un borde que aún no lleva marcas.
 turned-lining-mark = { $parts ->
@@ -32,7 +32,7 @@ turned-lining-ease-lining = { pin-start } primero las costuras, después las mar
     .remedy = Quita los alfileres de ese tramo y corre el fruncido hacia el siguiente.
 turned-lining-sew-band = Cose a { $inside } del borde, { $stitch }, { $length } todo alrededor, desde dentro del aro, con el forro encima.
     .check = No ha quedado pillado ningún pliegue y la cinturilla no está encogida.
-    .remedy = Descose ese palmo, alísalo y vuelve a coserlo.
+    .remedy = Descose el ancho de una mano, alísalo y vuelve a coserlo.
 
 ## Los dos en las capas
 

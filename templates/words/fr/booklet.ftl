@@ -19,6 +19,8 @@ booklet-ring = Entoure ta taille
 booklet-numbers = Tes nombres
 booklet-in-head = en-tête
 booklet-in-drawing = dessin, { $sentence }
+# How far a number may be off. $what: which number.
+booklet-off = { $what }, tolérance
 booklet-part-of-drawing = dans le dessin « { $drawing } »
 
 booklet-cut-for = { $count ->

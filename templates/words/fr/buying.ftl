@@ -20,6 +20,8 @@ buy-pieces = { $pieces ->
 
 buy-long = { $length } de long
 buy-wide = { $width } de large
+# Of thread whose colour the spec does not say.
+buy-colour-as = de la couleur du tissu ({ $cloth })
 buy-stretches = s’étire de { $stretch } ou plus
 # $class : ce que prennent les fibres ; any là où aucune sorte de teinture ne convient à toutes. $fibres (une liste)
 buy-dye = { $class ->

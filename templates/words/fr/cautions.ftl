@@ -10,7 +10,7 @@ caution-ripper = Un découseur dérape : mettre une épingle en travers à chaq
 caution-ripper-row = Un découseur dérape : poser l’ouvrage sur la table et le pousser le long de la piqûre, jamais vers sa main.
 caution-awl = Un poinçon traverse une main comme un tissu : le pousser dans du liège ou une serviette pliée sur la table, jamais vers la paume ni sur les genoux.
 caution-shears = Les ciseaux coupent les doigts comme le tissu : tenir l’autre main bien loin des lames.
-caution-iron = Le fer et sa vapeur brûlent : tenir les doigts loin de la pliure, et poser le fer debout entre deux coups de fer.
+caution-iron = Le fer et sa vapeur brûlent : tenir les doigts loin de la pliure, et poser le fer debout entre deux coups de fer, et l’éteindre quand on passe à autre chose.
 caution-iron-marks = La chaleur fixe pour de bon certains feutres et craies grasses : essayer d’abord craie, feutre et fer sur une chute, et ôter chaque repère avant que le fer n’en approche, sauf dans les marges de couture.
 # Le tissu fond : nylon, acétate, ou une fibre inconnue.
 caution-iron-melts = { caution-iron } Le nylon et le tulle fondent sous un fer chaud et collent à la peau : peu de chaleur, pas de vapeur, une pattemouille sèche, et ne jamais repasser sur le corps.

@@ -262,6 +262,8 @@ cutting-trim = Couper ce qui reste à côté de { $marks }, le long de la craie.
 
 ## Après le dernier coup de ciseaux
 
+# Nothing that is left is large enough for other work.
+cutting-keep-small = Garder ce qui reste du tissu ({ $cloth }) jusqu’à la fin du vêtement : on y essaie les points et le fer, et on y taille de quoi raccommoder.
 cutting-keep = Garder pour plus tard les chutes assez grandes du tissu ({ $cloth }), chacune étiquetée avec ses dimensions.
     .check = À garder : { $sizes }. Garder les plus petites jusqu’à la fin du vêtement, pour essayer les points et pour raccommoder.
 # Dits seulement dans le message ci-dessus.

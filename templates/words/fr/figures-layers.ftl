@@ -11,7 +11,7 @@ figure-layers-way = { $face ->
    *[in] endroit vers les jambes
  }
 # $chain : la pièce du haut et celles qui en pendent.
-figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $deep } de haut
+figure-layers-one = { PIECE($chain, form: "bare") }, { figure-layers-way }, { $layer-deep } de haut
 figure-layers-more = et { $more } épaisseurs de plus, de même
 figure-layers-scale = Hauteurs à la même échelle ; espaces et marges plus larges.
 figure-layers-alt = Épaisseurs de l’extérieur vers les jambes : { $layers }. Toutes sont bord à bord en haut et tenues { $from-edge } plus bas.

@@ -20,7 +20,10 @@ front-time = Temps
 front-time-waits = { $time }, et en plus { $waits }
 front-wait-wash = laver et sécher avant la coupe
 front-wait-hang = laisser pendre une nuit avant { $place }
-front-wait-dry = laisser sécher à { $place }
+front-wait-dry = { $overnight ->
+    [yes] laisser sécher une nuit à { $place }
+   *[no] laisser sécher à { $place }
+ }
 front-weight = Poids
 front-skill = Niveau
 front-skill-hand = savoir coudre à la main
@@ -30,6 +33,8 @@ front-skill-overlocker = savoir piquer droit et se servir d’une surjeteuse
 # $can : l’un de ceux du dessus. $place : la lettre du premier travail de fronces.
 front-skill-taught = { $can } ; les fronces s’apprennent à { $place }
 front-cutting = Coupe
+# $waits: what takes hours in this sitting and is no work.
+front-sitting-waits = et en plus { $waits }
 
 ## Prendre les mesures
 
@@ -77,6 +82,9 @@ term-bobbin-thread = fil de canette
     .means = le fil du dessous d’un rang ; c’est lui que l’on tire
 term-ease = soutenir
     .means = répartir un peu de longueur en trop entre les épingles, sans prendre de pli
+# So far as a hand is wide: how much of a row is unpicked, and how far a tape goes on. $hand: its width.
+term-hand = largeur de main
+    .means = environ { $hand }
 term-neaten = surfiler
     .means = coudre autour d’un bord coupé pour qu’il ne s’effiloche ni ne gratte
 term-topstitch = surpiquer

@@ -83,5 +83,5 @@ gores-name = { $odd ->
     [yes] Marquer comme haut le bout étroit de chaque lé. Du dernier rectangle, garder un seul lé ; l’autre reste.
    *[no] Marquer comme haut le bout étroit de chaque lé. Plus tard, coudre chaque côté droit à un côté en biais.
  }
-gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent.
-gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }.
+gores-name-both = Marquer comme haut le bout étroit de chaque lé. Ce qui se trouve à côté des lés reste. Les deux côtés d’un lé ont le même biais : deux lés quelconques s’assemblent. L’étiquette s’enlève maintenant : ce qui est écrit sur les lés la remplace.
+gores-order = Ce qui se trouve à côté des lés reste. Empiler les lés dans l’ordre où ils sont cousus côte à côte : { $order }. L’étiquette s’enlève maintenant : ce qui est écrit sur les lés la remplace.

@@ -7,7 +7,7 @@ letters-skip = { $many ->
     [one] Pas de { $letters } ? Les lettres sont les mêmes pour toutes les tailles. Une lettre absente est celle d’un travail dont ce guide n’a pas besoin.
    *[other] { $letters } manquent ? Les lettres sont les mêmes pour toutes les tailles. Celles qui manquent sont celles de travaux dont ce guide n’a pas besoin.
  }
-letters-skip-more = { $more } autres
+letters-skip-run = { $first } à { $last }
 
 ## Avant une étape
 
@@ -16,7 +16,7 @@ machine-trial = Monter l’aiguille neuve. À titre d’essai, piquer { $trial }
     .remedy = Enfiler à nouveau le fil supérieur et celui de canette. Boucles dessous : monter la tension du fil supérieur d’un chiffre ; boucles dessus : la baisser d’un chiffre.
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
 machine-zip-open = Ouvrir la fermeture d’une largeur de main, de sorte que le curseur soit au-dessous des piqûres à venir.
-marks-on-net = La craie passe à travers { $net }. Partout où ce guide demande un repère, y nouer une boucle de fil vif autour d’une maille : elle se voit des deux côtés. Couper les boucles à la fin.
+marks-on-net = La craie passe à travers { $net }. Partout où ce guide demande un repère, y nouer une boucle de fil vif autour d’une maille : elle se voit des deux côtés. Faire deux nœuds, pour qu’elle tienne. Couper les boucles à la fin.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
 practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur pour les coutures, puis régler le point le plus long et la tension un chiffre plus bas. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
     .check = Les fils glissent sans casser, et les plis sont réguliers.
@@ -51,7 +51,7 @@ last-look-threads = Couper tous les fils qui dépassent et ôter les fils vifs.
 last-look-marks = Ôter toutes les marques : brosser la craie, faire partir le marqueur à l’eau comme l’indique son fabricant.
     .check = Aucune marque ne se voit sur l’endroit.
     .remedy = La laver avant de repasser à cet endroit : la chaleur fixe certains marqueurs pour toujours.
-last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $length }.
+last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $to-hem }.
     .check = La mesure est la même devant, derrière et sur les côtés.
     .tolerance = { $off } de plus ou de moins
     .remedy = Si un côté tombe plus bas, y chercher une couture piquée trop étroite, et la repiquer.

@@ -2,15 +2,15 @@
 ### $loops : combien sur un bord.
 
 hang-loops-title = Fixer des brides de suspension { EDGE($edge, case: "to") }
-    .number = { $length }
+    .number = { $tape-each }
 hang-loops-aim = { $loops ->
     [one] { $loops } bride sera prise dans la couture suivante.
    *[other] { $loops } brides seront prises dans la couture suivante.
  }
 
 hang-loops-cut = { $all-loops ->
-    [one] Couper le ruban ({ $tape }) : { $length }.
-   *[other] Couper le ruban ({ $tape }) : { $all-loops } morceaux de { $length } chacun.
+    [one] Couper le ruban ({ $tape }) : { $tape-each }.
+   *[other] Couper le ruban ({ $tape }) : { $all-loops } morceaux de { $tape-each } chacun.
  }
 hang-loops-fold = { $all-loops ->
     [one] Le plier en boucle sans le vriller, ses bouts côte à côte.

@@ -8,9 +8,9 @@ neaten-title-ends = Surfiler { neaten-ends }
 neaten-title-between = Surfiler { neaten-between }
 neaten-title-edge = Surfiler { EDGE($edge) }
 neaten-title-all-joins = Surfiler les marges de tous les raccords
-neaten-title-margins = Surfiler { $places } marges de couture
-neaten-title-edges = Surfiler { $places } bords
-neaten-title-several = Surfiler { $places } bords et marges de couture
+neaten-title-margins = Surfiler { $places } marges de couture { PIECE($pieces, case: "of") }
+neaten-title-edges = Surfiler { $places } bords { PIECE($pieces, case: "of") }
+neaten-title-several = Surfiler { $places } bords et marges de couture { PIECE($pieces, case: "of") }
 neaten-aim = Les bords coupés ne peuvent pas s’effilocher.
 # Ciseaux à cranter : les dents retiennent les fils, mais pas toujours.
 neaten-aim-pinked = Les bords coupés s’effilochent moins.

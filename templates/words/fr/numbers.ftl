@@ -115,11 +115,12 @@ number-is = { $name ->
     [knot] le nœud, depuis le bord
     [label-tape] ruban de l’étiquette
     [lap] le recouvrement
+    [layer-deep] hauteur d’une épaisseur
     [layers-over] les épaisseurs, en plus
     [left] ce qui reste
     [lefts] chaque ruban, relevé
     [leg] chaque côté jusqu’à la pointe
-    [length] longueur
+    [length] longueur le long du bord
     [letters] hauteur des lettres
     [lies] le bord tel qu’il est coupé
     [line] la ligne, au-dessus du bord
@@ -214,10 +215,13 @@ number-is = { $name ->
     [tail] bout de fil
     [taken] ce qui est pris
     [tape-length] longueur du ruban
+    [tape-each] longueur de chaque ruban
     [tapes] nombre de rubans
     [thick] épaisseur
     [times] combien de fois
     [to-come] marge qui suit
+    [tie-long] longueur du lien
+    [to-hem] du bord supérieur à l’ourlet
     [top] en haut
     [trial] bande d’essai
     [trial-short] l’essai, resserré

@@ -1,8 +1,8 @@
 ### Coudre deux liens et les piquer aux bouts d’une ceinture.
 
 tie-ends-title = Coudre des liens { PIECE($band, case: "to") }
-    .number = { $length }
-tie-ends-aim = Deux liens de { $length } ferment la taille.
+    .number = { $tie-long }
+tie-ends-aim = Deux liens de { $tie-long } ferment la taille.
 
 ## Chaque lien
 
@@ -17,7 +17,7 @@ tie-ends-turn-under = Replier { $under } du bout ouvert vers l’intérieur du l
 ## Sur la ceinture
 
 tie-ends-lay = Poser { $lap } de ce bout à l’intérieur d’un bout { PIECE($band, case: "of") } et { pin }.
-    .check = Le lien dépasse la ceinture de { $length }.
+    .check = Le lien dépasse la ceinture de { $tie-long }.
     .tolerance = { $length-off } de plus ou de moins
     .remedy = Le déplacer avant de piquer.
 tie-ends-stitch = Piquer le recouvrement en un rectangle de { $lap } sur { $depth }, et en travers d’un coin à l’autre.

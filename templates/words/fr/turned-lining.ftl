@@ -7,8 +7,8 @@ turned-lining-aim = { PIECE($band, at: "start") } en haut, toutes les marges ent
 ## Marquer
 
 turned-lining-mark-band = { $parts ->
-    [8] Marquer les huitièmes des bords vifs { PIECE($band, case: "of") }, tous les { $part }, le premier repère à la couture.
-   *[4] Marquer les quarts des bords vifs { PIECE($band, case: "of") }, tous les { $part }, le premier repère à la couture.
+    [8] Marquer les huitièmes des bords vifs { PIECE($band, case: "of") }, tous les { $part }, le premier à la couture qui ferme l’anneau.
+   *[4] Marquer les quarts des bords vifs { PIECE($band, case: "of") }, tous les { $part }, le premier à la couture qui ferme l’anneau.
  }
 # $marked : un bord qui ne porte pas encore de repères.
 turned-lining-mark = { $parts ->

@@ -84,18 +84,6 @@ def test_a_letter_stands_only_where_numbers_differ_and_means_one_number_in_its_o
 
 
 @pytest.mark.parametrize("demo", DEMOS)
-def test_no_number_has_the_letter_that_a_drawing_beside_it_has_for_a_place(demo: str) -> None:
-    made = booklet(demo)
-    for at, guide in enumerate(guides(demo)):
-        for alone, operation in zip(guide.operations, resolved(made, at), strict=True):
-            (told,) = (
-                each for each in made.operations if each.key == operation.key and (not each.sizes or at in each.sizes)
-            )
-            places = {place for figure in alone.figures for place in figure.places}
-            assert not places & {made.numbers[number].letter for number in told.numbers}
-
-
-@pytest.mark.parametrize("demo", DEMOS)
 def test_no_size_is_named_before_nothing(demo: str) -> None:
     """A stop that is good for some sizes says nothing of the others."""
     for text in _texts(booklet(demo).parts):

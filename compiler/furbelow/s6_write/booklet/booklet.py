@@ -104,6 +104,7 @@ class SizedSitting:
     title: str
     minutes: tuple[str, ...]  # for each size
     work: tuple[tuple[str, str], ...]
+    waits: str = ""  # as of a guide
 
 
 @dataclass(frozen=True)
@@ -139,6 +140,7 @@ class Booklet:
     about: str  # Markdown
     picture: tuple[Figure, ...]
     glance: tuple[SizedRow, ...]
+    cutting: SizedRow | None  # how long it takes, its letters below
     plans: tuple[SizedPlan, ...]
     measuring: Figure | None
     measures: tuple[SizedMeasure, ...]

@@ -9,14 +9,16 @@ from dataclasses import replace
 
 from furbelow.garment.message import Own
 from furbelow.s6_write.booklet.appendix import appendix
-from furbelow.s6_write.booklet.booklet import Booklet, SizedRow
+from furbelow.s6_write.booklet.booklet import Booklet, SizedPart, SizedRow, WayToCut
 from furbelow.s6_write.booklet.cutting import all_bare, ways_to_cut
 from furbelow.s6_write.booklet.operations import sized_parts
 from furbelow.s6_write.booklet.sized import Sized
 from furbelow.s6_write.booklet.sizes import told_of
-from furbelow.s6_write.booklet.tables import at_a_glance, bought, measures, plans, tools_of
+from furbelow.s6_write.booklet.tables import at_a_glance, bought, cutting_time, measures, plans, tools_of
 from furbelow.s6_write.booklet.texts import Letters, Version, grouped, skeleton, versions, versions_of
+from furbelow.s6_write.guide.cautions import sitting_last
 from furbelow.s6_write.guide.guide import Caution, Figure, Guide, ProofLine, Term
+from furbelow.s6_write.guide.left_out import left_out, letters_before
 from furbelow.s6_write.words.holes import bare
 from furbelow.s6_write.words.messages import Messages
 
@@ -39,8 +41,8 @@ def booklet(
     sized = Sized(sizes, drawn, words, Letters(len(sizes)))
     one = each[drawn]
     ways = ways_to_cut(each)
-    sat = [{bare(sitting.work[-1][0]) for sitting in guide.sittings if sitting.work} for guide in each]
-    parts = sized_parts([guide.parts for guide in each], sized, sat)
+    sat = [sitting_last(guide.sittings) for guide in each]
+    parts = _with_skip(ways, sized_parts([guide.parts for guide in each], sized, sat), words)
     tools, sized_tools = tools_of([[tool.name for tool in guide.tools] for guide in each])
     told = Booklet(
         title=one.title,
@@ -49,6 +51,7 @@ def booklet(
         about=one.about,
         picture=tuple(_drawn_for(figure, sizes[drawn], words) for figure in picture),
         glance=at_a_glance(each),
+        cutting=cutting_time(each),
         plans=plans(each),
         measuring=all_bare(one.measuring),
         measures=measures(each),
@@ -74,6 +77,21 @@ def booklet(
     if one.with_reasons:
         told = replace(told, **appendix(each)._asdict(), reasons_in=one.reasons_in, with_reasons=True)
     return replace(told, content_key=_content_key(told))
+
+
+def _with_skip(ways: Sequence[WayToCut], parts: Sequence[SizedPart], words: Messages) -> tuple[SizedPart, ...]:
+    """The parts, the first work behind a letter that no size needs saying so."""
+    words.read("guide")
+    cut = [operation.letter for way in ways for operation in way.cut]
+    work = [operation.letter for part in parts for operation in part.operations]
+    skipped = left_out(letters_before(work[-1]), {*cut, *work}, words)
+    return tuple(
+        replace(
+            part,
+            operations=tuple(replace(each, skipped=skipped.get(each.letter, "")) for each in part.operations),
+        )
+        for part in parts
+    )
 
 
 def whose(booklet: Booklet, words: Messages) -> str:

@@ -8,6 +8,7 @@ from typing import TypeVar, cast
 
 from furbelow.s6_write.booklet.booklet import SizedFigure, SizedOperation, SizedStep, WayToCut
 from furbelow.s6_write.booklet.texts import grouped
+from furbelow.s6_write.guide.cautions import each_once
 from furbelow.s6_write.guide.guide import Guide, Operation, Part
 from furbelow.s6_write.guide.shown_once import shown_once
 from furbelow.s6_write.words.holes import bare
@@ -18,7 +19,7 @@ T = TypeVar("T")
 def ways_to_cut(each: Sequence[Guide]) -> tuple[WayToCut, ...]:
     """each: the guides of all sizes."""
     told = {
-        at: (all_bare(guide.cutting), all_bare(shown_once((Part("", guide.cut),))[0].operations))
+        at: (all_bare(guide.cutting), all_bare(shown_once(each_once((Part("", guide.cut),), ()))[0].operations))
         for at, guide in enumerate(each)
     }
     ways = []

@@ -31,7 +31,7 @@ def number_rows(operation: SizedOperation, numbers: Sequence[SizedNumber], words
     return tuple(
         NumberRow(
             numbers[at].letter,
-            _what(operation, at, numbers[at], words),
+            _what(operation, at, numbers[at], numbers, words),
             _where(operation, at, words),
             numbers[at].values,
         )
@@ -39,10 +39,18 @@ def number_rows(operation: SizedOperation, numbers: Sequence[SizedNumber], words
     )
 
 
-def _what(operation: SizedOperation, at: int, number: SizedNumber, words: Messages) -> str:
+def _what(
+    operation: SizedOperation, at: int, number: SizedNumber, numbers: Sequence[SizedNumber], words: Messages
+) -> str:
     told = any(at in letters_in(text) for step in operation.steps for text in _told(step))
-    if not told and any(at in letters_in(step.tolerance) for step in operation.steps):
-        return words.text("page-tolerance")  # whatever it is a tolerance of
+    off = [step for step in operation.steps if at in letters_in(step.tolerance)]
+    if off and not told:
+        said = [each for text in (off[0].check, off[0].text) for each in letters_in(text)]
+        of = next((each for each in said if numbers[each].kind == number.kind), None)
+        if of is not None:
+            return words.text("booklet-off", {"what": Own(_what(operation, of, numbers[of], numbers, words))})
+        if not number.name or number.name.endswith("off"):
+            return words.text("page-tolerance")  # of a number that is the same for every size
     drawing = next(_drawn_with(operation, at), None)
     if not number.name and drawing and drawing.drawn.heading:
         return words.text("booklet-part-of-drawing", {"drawing": Own(drawing.drawn.heading)})

@@ -48,7 +48,7 @@ class _Told:
 
 def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> SizedOperation:
     letters = sized.letters
-    letters.begin({place for operation in each.values() for figure in operation.figures for place in figure.places})
+    letters.begin()
     first = each.get(sized.drawn) or next(iter(each.values()))
     places = _drawn_together(aligned({at: operation.steps for at, operation in each.items()}, _likeness))
     numbers = {(at, step.number): number for number, place in enumerate(places, 1) for at, step in place.items()}
@@ -117,7 +117,7 @@ def _steps(number: int, place: Mapping[int, GuideStep], whose: Sequence[int], si
         steps = {at: place[at] for at in group}
         first = steps[group[0]]
         text, check, tolerance, remedy, chain = (
-            sized.letters.lettered({at: getattr(step, name) for at, step in steps.items()}) for name in _STEP_TEXTS
+            sized.letters.told({at: getattr(step, name) for at, step in steps.items()}) for name in _STEP_TEXTS
         )
         sizes = () if len(group) == len(whose) else tuple(group)
         values = {each.name: getattr(first, each.name) for each in fields(first)}
@@ -128,7 +128,7 @@ def _steps(number: int, place: Mapping[int, GuideStep], whose: Sequence[int], si
 
 def _version_of(step: GuideStep) -> tuple[object, ...]:
     others = (getattr(step, each.name) for each in fields(step) if each.name not in _APART)
-    return (*(skeleton(getattr(step, name)) for name in _STEP_TEXTS), *others)
+    return (skeleton(step.text), *others)
 
 
 def _cautions(each: Mapping[int, Sequence[Caution]], sized: Sized, told: _Told) -> Iterator[Caution]:

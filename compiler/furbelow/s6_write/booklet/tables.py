@@ -34,6 +34,16 @@ def at_a_glance(each: Sequence[Guide]) -> tuple[SizedRow, ...]:
     )
 
 
+def cutting_time(each: Sequence[Guide]) -> SizedRow | None:
+    """How long each size takes to cut, with the letters of that work."""
+    first = [next((sitting for sitting in guide.sittings if not sitting.number), None) for guide in each]
+    told = next(filter(None, first), None)
+    if told is None:
+        return None
+    letters = ", ".join(letter for letter, _ in told.work)
+    return SizedRow(bare(told.title), tuple(bare(sitting.minutes) if sitting else "" for sitting in first), letters)
+
+
 def plans(each: Sequence[Guide]) -> tuple[SizedPlan, ...]:
     """The sittings; one plan for all sizes whose sittings differ in nothing but their time."""
     whole = tuple(range(len(each)))
@@ -48,6 +58,7 @@ def plans(each: Sequence[Guide]) -> tuple[SizedPlan, ...]:
                 bare(sitting.title),
                 tuple(bare(each[at].sittings[place].minutes) if at in group else "" for at in whole),
                 tuple((letter, bare(title)) for letter, title in sitting.work),
+                bare(sitting.waits),
             )
             for place, sitting in enumerate(first)
         )
@@ -56,7 +67,7 @@ def plans(each: Sequence[Guide]) -> tuple[SizedPlan, ...]:
 
 
 def _sitting_of(sitting: Sitting) -> tuple[object, ...]:
-    return sitting.number, sitting.title, sitting.work
+    return sitting.number, sitting.title, sitting.work, sitting.waits
 
 
 def measures(each: Sequence[Guide]) -> tuple[SizedMeasure, ...]:

@@ -8,7 +8,7 @@ told apart by their kinds of numbers and the words between them; what the number
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from itertools import count
 from typing import TypeVar
@@ -51,10 +51,10 @@ class Letters:
         self.numbers: list[SizedNumber] = []
         self.begin()
 
-    def begin(self, taken: Collection[str] = ()) -> None:
-        """Begin an operation: its letters are p, q, r ... again, without those that its drawings have for places."""
+    def begin(self) -> None:
+        """Begin an operation: its letters are p, q, r ... again."""
         self._here: list[int] = []
-        self._free = (letter for letter in map(explained_letter, count(1)) if letter not in taken)
+        self._free = map(explained_letter, count(1))
 
     def here(self) -> tuple[int, ...]:
         """The numbers that have a letter in this operation, by their places."""

@@ -43,8 +43,6 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Ite
     casing, width = facts.casing, facts.width
     if casing.flat:
         return None  # no gap and no lap to show: the ends lie in the seam
-    if facts.spare or casing.in_seam:
-        return None  # its ends are marked by trying on, and its way in is a slit across the channel
     values: Values = {
         "band": Pieces((casing.piece,)),
         "gap": Length(casing.gap),
@@ -54,9 +52,29 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Ite
         "loop": Length(facts.loop),
     }
     sheet = Sheet()
-    sheet.head((8, 0), words.text("figure-elastic-mark"))
-    _marked(sheet, 34, overlap, width, words, numbers)
-    yield sheet.figure("elastic-marked", words.text("figure-elastic-marked-alt", values), "")
+    if facts.spare:
+        sheet.head((8, 0), words.text("figure-elastic-shorten"))
+        _shortened(sheet, 34, overlap, width, words, numbers)
+        yield sheet.figure("elastic-shortened", words.text("figure-elastic-shorten-alt", values), "")
+    else:
+        sheet.head((8, 0), words.text("figure-elastic-mark"))
+        _marked(sheet, 34, overlap, width, words, numbers)
+        yield sheet.figure("elastic-marked", words.text("figure-elastic-marked-alt", values), "")
+    if not (facts.spare or casing.in_seam):  # else the way in is a slit across the channel
+        yield _through(casing, width, values, words, numbers)
+    sheet = Sheet()
+    sheet.head((8, 0), words.text("figure-elastic-lap"))
+    y = _lap(sheet, 34, overlap, width, words, numbers, crossed=not facts.spare)
+    sheet.head((8, y + 24), words.text("figure-elastic-lengths"))
+    _beside(sheet, y + 36, casing.length, facts.loop, words)
+    tried = facts.spare or casing.in_seam
+    alt = words.text("figure-elastic-alt-long" if facts.spare else "figure-elastic-alt", values)
+    caption = words.text("figure-elastic-caption-lap" if tried else "figure-elastic-caption")
+    yield sheet.figure("elastic-lapped", alt, caption)
+
+
+def _through(casing: Casing, width: Fraction, values: Values, words: Words, numbers: Numbers) -> Figure:
+    """The elastic on its way through the channel, its tail held."""
     sheet = Sheet()
     sheet.head((8, 0), words.text("figure-elastic-through"))
     view = CasingView(sheet, casing, 32, words)
@@ -87,14 +105,7 @@ def drawing_in(done: Performed, run: Run, words: Words, numbers: Numbers) -> Ite
     sheet.callout((head[0] - 46, head[1] - 6), numbers.at("insert-elastic-tail"), (head[0] - 4, head[1]))
     sheet.write((LEFT + 6, view.top + 16), words.said(piece_said(casing.piece)), ground=True)
     sheet.across(gap[0], gap[1], foot + 20, words.text("figure-gap", values), view.low + 4, below=True)
-    yield sheet.figure("elastic", words.text("figure-elastic-through-alt", values), "")
-    sheet = Sheet()
-    sheet.head((8, 0), words.text("figure-elastic-lap"))
-    y = _lap(sheet, 34, overlap, width, words, numbers)
-    sheet.head((8, y + 24), words.text("figure-elastic-lengths"))
-    _beside(sheet, y + 36, casing.length, facts.loop, words)
-    alt, caption = words.text("figure-elastic-alt", values), words.text("figure-elastic-caption")
-    yield sheet.figure("elastic-lapped", alt, caption)
+    return sheet.figure("elastic", words.text("figure-elastic-through-alt", values), "")
 
 
 def closed_gap(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure | None:
@@ -186,12 +197,39 @@ def _marked(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: W
     return low + 20
 
 
+def _shortened(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Words, numbers: Numbers) -> None:
+    """The ends held by a safety pin as they were tried on: the line where the upper one ends, and where the lower is cut."""
+    scale = _scale(overlap, width)
+    high, lap = float(width) * scale, float(overlap) * scale
+    end, low = 230.0, y + high
+    cut = end - lap
+    tail = cut - 50
+    sheet.line([(360, y + 4), (tail, y + 4), (tail, low + 4), (360, low + 4)], INK, PLAIN, fill=PALE)
+    sheet.line([(40, y), (end, y), (end, low), (40, low)], INK, PLAIN, fill=ELASTIC)
+    for x in (40.0, 360.0):
+        sheet.line(wave((x, y), (x, low + 4)), SOFT, PLAIN)
+    for x in (tail, cut):  # behind the upper end
+        sheet.line([(x, y), (x, low)], INK, PLAIN, HIDDEN)
+    sheet.line([(end, y), (end, low + 4)], ACCENT, THICK)
+    middle = (y + low) / 2
+    sheet.line([(cut + lap / 2 - 16, middle), (cut + lap / 2 + 16, middle)], INK, THICK)
+    for x in (cut + lap / 2 - 16, cut + lap / 2 + 16):
+        sheet.disc((x, middle), 3.5, INK)
+    sheet.callout((cut + lap / 2, low + 18), numbers.at("insert-elastic-try-on"), (cut + lap / 2, middle))
+    sheet.across(cut, end, y - 14, words.said(Length(overlap), "lap"), y - 2)
+    sheet.callout((end + 34, low + 18), numbers.at("insert-elastic-shorten"), (end, low + 2))
+    sheet.write((cut - 6, low + 22), words.text("figure-elastic-cut-here"), "end")
+    sheet.line([(cut - 20, low + 10), (cut, low)], SOFT, THIN)
+
+
 def _cross(sheet: Sheet, x: float, y: float) -> None:
     sheet.lines([[(x - 5, y - 5), (x + 5, y + 5)], [(x - 5, y + 5), (x + 5, y - 5)]], ACCENT, THICK)
 
 
-def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Words, numbers: Numbers) -> float:
-    """The two ends lapped, with two rows of zigzag and one along each end."""
+def _lap(
+    sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Words, numbers: Numbers, *, crossed: bool
+) -> float:
+    """The two ends lapped, with two rows of zigzag and one along each end. crossed: whether the end has borne a cross."""
     scale = _scale(overlap, width)
     high, lap = float(width) * scale, float(overlap) * scale
     left, right = 200 - lap / 2, 200 + lap / 2
@@ -201,7 +239,8 @@ def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Word
     sheet.line([(right, y + 4), (right, low + 4)], INK, THIN, HIDDEN)
     for x in (70.0, 360.0):
         sheet.line(wave((x, y), (x, low + 4)), SOFT, PLAIN)
-    _cross(sheet, right + BEYOND, (y + low) / 2 + 4)
+    if crossed:
+        _cross(sheet, right + BEYOND, (y + low) / 2 + 4)
     for share in (0.33, 0.67):
         at = y + 4 + high * share
         count = max(4, round(lap / 5))
@@ -215,7 +254,7 @@ def _lap(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words: Word
         )
     sheet.across(left, right, y - 14, words.said(Length(overlap), "lap"), y - 2)
     sheet.upright(y, low, 58, words.said(Length(width), "width"), 68, "left")
-    sheet.callout((left - 34, low + 18), numbers.at("insert-elastic-lap"), (left, low + 2))
+    sheet.callout((left - 34, low + 18), numbers.at("insert-elastic-lap", "insert-elastic-lap-long"), (left, low + 2))
     sheet.write((left - 16, low + 22), words.text("figure-elastic-cut-end"))
     sheet.callout((right + 34, y - 14), numbers.at("insert-elastic-sew"), (right - 2, y + 10))
     return low + 24

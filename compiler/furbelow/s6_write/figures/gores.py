@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.gore import Gore, Row, lines_of, slope
 from furbelow.garment.message import Length, Values, flag
-from furbelow.garment.tags import explained_letter
+from furbelow.garment.tags import place_sign
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.edges import face, left_over
@@ -126,7 +126,7 @@ def _lettered(places: list[float]) -> list[tuple[tuple[str, ...], float]]:
     """A letter for each place, those of one place together."""
     found: list[tuple[tuple[str, ...], float]] = []
     for number, place in enumerate(places):
-        letter = explained_letter(number + 1)
+        letter = place_sign(number + 1)
         if found and place - found[-1][1] < SAME:
             letters, at = found.pop()
             found.append(((*letters, letter), at))

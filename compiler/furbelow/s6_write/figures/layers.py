@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Ply
 from furbelow.garment.message import Length, One, Part, Pieces, Things, Values
-from furbelow.garment.tags import explained_letter
+from furbelow.garment.tags import place_sign
 from furbelow.garment.technique import Performed, facts_of
 from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Run
@@ -37,7 +37,7 @@ class _Run(NamedTuple):
 
     @property
     def letters(self) -> tuple[str, ...]:
-        return tuple(map(explained_letter, range(self.first + 1, self.first + self.layers + 1)))
+        return tuple(map(place_sign, range(self.first + 1, self.first + self.layers + 1)))
 
     @property
     def called(self) -> str:
@@ -79,7 +79,7 @@ def layers(done: Performed, run: Run, words: Words, numbers: Numbers) -> Figure 
     y = baste + 28
     for each, chain in zip(shown, hung, strict=True):
         deep = sum((bench.depth(piece) for piece in chain), Fraction(0))
-        row: Values = {"chain": Pieces(chain), "face": _face(words, each.ply), "deep": Length(deep)}
+        row: Values = {"chain": Pieces(chain), "face": _face(words, each.ply), "layer-deep": Length(deep)}
         legend.append(Part("figure-layers-one", row))
         sheet.place((beside - 14, y), each.letters, shown=each.called)
         named = beside - 14 + width_of(each.called, True) + 6

@@ -66,7 +66,6 @@ class Sheet:
         self.width = width
         self.words: list[Box] = []
         self.heading = ""
-        self.places: list[str] = []
         self._said: list[str] = []
         self._marks: list[str] = []
         self._last: list[str] = []  # words and their grounds lie above everything
@@ -181,8 +180,7 @@ class Sheet:
         self.write(at, words, bold=True, ground=ground)
 
     def place(self, at: Point, letters: Sequence[str], anchor: str = "start", shown: str = "") -> None:
-        """The small letters by which a place is explained beside the drawing. shown: as they are written together."""
-        self.places += letters
+        """The signs by which a place is explained beside the drawing. shown: as they are written together."""
         self.write(at, shown or ", ".join(letters), anchor, bold=True)
 
     # --- dimensions ---
@@ -253,8 +251,7 @@ class Sheet:
 
     def figure(self, key: str, alt: str, caption: str, *, like: str = "") -> Figure:
         """The drawing with its heading and the letters of its places."""
-        places = tuple(dict.fromkeys(self.places))
-        return Figure(key, self.svg(), alt, caption, like=like, heading=self.heading, places=places)
+        return Figure(key, self.svg(), alt, caption, like=like, heading=self.heading)
 
     def svg(self) -> str:
         top, height = self._top - MARGIN, self._bottom - self._top + 2 * MARGIN

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Edge, Ply
 from furbelow.garment.message import Length, Pieces, Values, edge_said
-from furbelow.garment.tags import explained_letter
+from furbelow.garment.tags import place_sign
 from furbelow.garment.technique import Performed, edge_of, word_of
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.figures.band_section import gathered_ply
@@ -15,7 +15,7 @@ from furbelow.s6_write.figures.section import LEVEL, Section, captioned
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.words import Words
 
-LETTERS = tuple(map(explained_letter, (1, 2, 3)))  # the lining, the band, the layers
+LETTERS = tuple(map(place_sign, (1, 2, 3)))  # the lining, the band, the layers
 FAR = 30.0  # mm of the layers and the lining that are drawn below the seam
 
 

@@ -6,16 +6,18 @@ Washing, storing and the label: common practice, no source. The words of the lab
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
 
 from furbelow.garment.limits import burns_fast
-from furbelow.garment.message import Fibre, Own, Things, Values, flag
+from furbelow.garment.message import Fibre, Length, Own, Things, Values, flag
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Performed
 from furbelow.s3_rehearse.run import Run
 from furbelow.s6_write.guide.guide import Operation, Term
 from furbelow.s6_write.words.words import Words
 
-ALWAYS = ("term-right-side", "term-margin", "term-selvedge", "term-sew-back", "term-offcut")
+ALWAYS = ("term-right-side", "term-margin", "term-selvedge", "term-sew-back", "term-offcut", "term-hand")
+HAND = Fraction(100)  # mm; common practice, no source
 # The words that a technique uses, beyond those that every guide does.
 USES: Mapping[str, tuple[str, ...]] = {
     "gather": ("term-gather", "term-run", "term-bobbin-thread"),
@@ -43,8 +45,9 @@ USES: Mapping[str, tuple[str, ...]] = {
 def terms(performed: Sequence[Performed], words: Words) -> Iterator[Term]:
     """The words of the craft that this guide uses, in the order of the alphabet."""
     words.read("front")
+    values: Values = {"hand": Length(HAND, "about")}
     used = [name for done in performed for name in USES.get(done.step.written.technique, ())]
-    told = (Term(words.text(name), words.text(f"{name}.means")) for name in dict.fromkeys((*ALWAYS, *used)))
+    told = (Term(words.text(name), words.text(f"{name}.means", values)) for name in dict.fromkeys((*ALWAYS, *used)))
     yield from sorted(told, key=lambda term: term.word.lower())
 
 

@@ -14,9 +14,10 @@ from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import Gathered
 from furbelow.techniques.shared.gathers import ROWS
-from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP, by_heat, iron_set
+from furbelow.techniques.shared.iron import IRON_SET, PRESSES, SET_BY_STEP, by_heat, iron_set
 
 PRACTICE = Fraction(200)  # mm of offcut
+LEFT_ON = Fraction(10)  # minutes that a hot iron waits; house rule, maker to confirm
 TRIAL = Fraction(100)  # mm of a first seam, with a new needle
 _AT_MACHINE = (SetUp.STRAIGHT, SetUp.ZIGZAG)
 
@@ -27,12 +28,8 @@ def before_step(
     at: int,
     shopping: ShoppingList,
     words: Words,
-    stops: Sequence[str],
 ) -> Iterator[SaidAction]:
-    """The actions before the step at that place among the performed ones. told: these as they are said.
-
-    stops: what is said after each where the work may be put away, and the iron with it.
-    """
+    """The actions before the step at that place among the performed ones. told: these as they are said."""
     yield from told[at].waits
     worked = [done for done, said in zip(performed[:at], told[:at], strict=True) if said.actions]
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
@@ -45,7 +42,6 @@ def before_step(
     yield from _marks_on_net(performed, at, words)
     yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
-    yield from _iron(performed, told, at, words, stops)
 
 
 def _marks_on_net(performed: Sequence[Performed], at: int, words: Words) -> Iterator[SaidAction]:
@@ -88,23 +84,39 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
     yield said_action("practise-gathering", values, words)
 
 
-def _iron(
-    performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words, stops: Sequence[str]
-) -> Iterator[SaidAction]:
-    """The iron is set where it was put away since, and where the cloth takes another heat than it stands at.
+def with_iron_set(
+    performed: Sequence[Performed],
+    told: Sequence[SaidStep],
+    at: int,
+    minutes: Sequence[Fraction],
+    words: Words,
+    stops: Sequence[str],
+) -> SaidStep:
+    """The step with the iron set just before it presses, where it is cold or the cloth takes another heat than it stands at.
 
-    Not where the step says so itself, just before it presses.
+    Not where the step says so itself. minutes: that each step takes. stops: what is said after each where the work may be
+    put away, and the iron with it.
     """
-    if not told[at].pressed or _set_by(told[at]):
-        return
+    said = told[at]
+    if not said.pressed or _set_by(said):
+        return said
     bench = performed[at].after  # a step may press what it has sewn together
-    wanted = iron_set(words.say, bench, by_heat(words.say, bench, told[at].pressed)[0])
-    if any(action.mark == wanted.message for action in told[at].actions):
-        return
+    wanted = iron_set(words.say, bench, by_heat(words.say, bench, said.pressed)[0])
+    if any(action.mark == wanted.message for action in said.actions):
+        return said
     pressed = [step for step in range(at) if told[step].pressed and told[step].actions]
-    out = pressed and not any(stops[pressed[-1] : at])
-    if not out or _left_at(performed[pressed[-1]].after, told[pressed[-1]], words) != wanted.message:
-        yield said_action(wanted.message, wanted.values, words)
+    last = pressed[-1] if pressed else at
+    cold = last == at or any(stops[last:at]) or sum(minutes[last + 1 : at], Fraction(0)) > LEFT_ON
+    if not cold and _left_at(performed[last].after, told[last], words) == wanted.message:
+        return said
+    actions = said.actions
+    before = next((place for place, action in enumerate(actions) if action.mark in PRESSES), 0)
+    while (
+        before and actions[before].run and actions[before - 1].run
+    ):  # what is done on one piece after the other stays whole
+        before -= 1
+    setting = said_action(wanted.message, wanted.values, words)
+    return said._replace(actions=(*actions[:before], setting, *actions[before:]))
 
 
 def _set_by(said: SaidStep) -> str:

@@ -9,13 +9,13 @@ the newest edition); small parts: CEN/TR 16792:2014.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from furbelow.garment.limits import Burns, burns
 from furbelow.garment.technique import CautionKind
 from furbelow.s3_rehearse.run import Rehearsal
-from furbelow.s6_write.guide.guide import Caution, Operation, Part
+from furbelow.s6_write.guide.guide import Caution, Operation, Part, Sitting
 from furbelow.s6_write.words.words import Words
 
 NEAR_FLOOR = 300  # mm: a hem as low as this is trodden on from the step below; house rule, maker to confirm
@@ -47,20 +47,24 @@ class ToldOnce:
         return new
 
     def rest(self) -> None:
-        """A sitting ends: the iron is cold when the next begins, so what it does is told again."""
-        self._told = {caution for caution in self._told if caution.kind != CautionKind.HEAT}
+        """A sitting ends: who begins the next has not read what was told in this one."""
+        self._told = set()
 
 
-def each_once(parts: Sequence[Part], sat: Collection[str] = ()) -> tuple[Part, ...]:
-    """The parts with each caution before the first operation alone that it concerns: told again and again, it is passed over.
+def sitting_last(sittings: Sequence[Sitting]) -> set[str]:
+    """The letters of the operations behind which a sitting ends."""
+    return {sitting.work[-1][0] for sitting in sittings if sitting.work}
 
-    sat: the operations, by their keys, behind which a sitting ends.
+
+def each_once(parts: Sequence[Part], sittings: Sequence[Sitting]) -> tuple[Part, ...]:
+    """The parts with each caution before the first operation alone that it concerns in each sitting: told again and again,
+    it is passed over.
     """
-    told = ToldOnce()
+    told, sat = ToldOnce(), sitting_last(sittings)
 
     def first(operation: Operation) -> Operation:
         new = tuple(filter(told.is_new, operation.cautions))
-        if operation.key in sat:
+        if operation.letter in sat:
             told.rest()
         return replace(operation, cautions=new)
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from furbelow.garment import spec
-from furbelow.garment.message import Own, Things
+from furbelow.garment.message import Things
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.technique import Tool
@@ -25,7 +25,8 @@ from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.front import at_a_glance, imprint_of, plan_of_sittings, waits_of
 from furbelow.s6_write.guide.guide import Cover, Guide, Operation, Part, ProofLine
 from furbelow.s6_write.guide.last_look import LABEL_TOOLS, label_left, last_look, sewn_before
-from furbelow.s6_write.guide.letters import letters_of, skips
+from furbelow.s6_write.guide.left_out import left_out
+from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.operations import operations
@@ -33,7 +34,6 @@ from furbelow.s6_write.guide.own_pictures import own_figure
 from furbelow.s6_write.guide.pile import BOUGHT_FOR_ALL, pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.shown_once import shown_once
-from furbelow.s6_write.guide.stops import sitting_ends
 from furbelow.s6_write.guide.summary import summary, times
 from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.guide.tools import tools
@@ -77,20 +77,21 @@ def compose(
         else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run)))
     )
     label_at = sewn_before(rehearsal, told) if label else None
-    parts = operations(rehearsal, told, shopping, words, step_letters, label_at)
+    parts: Sequence[Part] = operations(rehearsal, told, shopping, words, step_letters, label_at)
     last = last_look(rehearsal, words, last_letter, label=label and label_at is None)
     if not marked:
         given = (*cut_letters.values(), *step_letters.values(), last_letter)
-        skip = skips(given, _letters((Part("", cut), *parts, last)))
-        parts, last = _with_skip(parts, skip, words), _with_skip((last,), skip, words)[0]
-    if not for_some and not marked:
-        first, *rest, last = shown_once((Part("", cut), *each_once((*parts, last), _sat(rehearsal, shopping))))
-        cut, parts = first.operations, tuple(rest)
-    facts = tuple(summary(rehearsal, words))
+        skipped = left_out(given, _letters((Part("", cut), *parts, last)), words)
+        *parts, last = _with_skip((*parts, last), skipped)
     worked = (*(operation for part in parts for operation in part.operations), *last.operations)
     to_cut, to_do = (cut, worked) if begun is None else ((), _left(worked, run, begun))
+    waits = tuple(waits_of(run, told, to_do, to_cut))
+    sittings = tuple(plan_of_sittings(rehearsal, shopping, to_cut, to_do, waits, words, begun or 0))
+    if not for_some and not marked:
+        first, *rest, last = shown_once(each_once((Part("", cut), *parts, last), sittings))
+        cut, parts = first.operations, tuple(rest)
+    facts = tuple(summary(rehearsal, words))
     measures = tuple(measured(solved, words))
-    waits = tuple(waits_of(run.performed, told, to_do, to_cut))
     asked = (*(LABEL_TOOLS if label else ()), *((Tool.PRESS_CLOTH,) if _trims(run) and not pile else ()))
     guide = Guide(
         title=solved.spec.title,
@@ -115,10 +116,10 @@ def compose(
         reasons_in=_other_units(words),
         glance=tuple(
             fact
-            for fact in at_a_glance(rehearsal, shopping, wearer, to_do, waits, words)
+            for fact in at_a_glance(rehearsal, shopping, wearer, to_do, [wait for _, wait in waits], words)
             if not ((pile or begun is not None) and fact.name in BOUGHT_FOR_ALL)
         ),
-        sittings=tuple(plan_of_sittings(rehearsal, shopping, to_cut, to_do, words, begun or 0)),
+        sittings=sittings,
         measuring=measuring(measures, words),
         measures=measures,
         terms=tuple(terms(run.performed, words)),
@@ -132,7 +133,6 @@ def compose(
     return replace(guide, content_key=_content_key(guide))
 
 
-SKIPS_NAMED = 20  # letters that are missing; more are counted
 _SHRINK = (SupplyKind.TRIM, SupplyKind.CORD)
 _BONE = "use-hoop"  # which may be written as a trim
 
@@ -142,12 +142,6 @@ def _trims(run: Run) -> tuple[str, ...]:
     used = [use.material for done in run.performed for use in done.used if use.what.message != _BONE]
     trims = [name for name in used if run.solved.materials[name].material.kind in _SHRINK]
     return tuple(dict.fromkeys(trims))
-
-
-def _sat(rehearsal: Rehearsal, shopping: ShoppingList) -> set[str]:
-    """The operations behind which a sitting ends, by their keys."""
-    done = rehearsal.run.performed
-    return {f"step-{done[at].step.written.index + 1}" for at in sitting_ends(rehearsal, shopping)}
 
 
 def _left(worked: Sequence[Operation], run: Run, begun: int) -> tuple[Operation, ...]:
@@ -160,18 +154,11 @@ def _letters(parts: Sequence[Part]) -> set[str]:
     return {operation.letter for part in parts for operation in part.operations}
 
 
-def _with_skip(parts: Sequence[Part], skip: tuple[tuple[str, ...], str] | None, words: Words) -> tuple[Part, ...]:
+def _with_skip(parts: Sequence[Part], skipped: Mapping[str, str]) -> tuple[Part, ...]:
     """The parts, the first operation behind a letter that is left out saying why."""
-    if skip is None:
-        return tuple(parts)
-    shown, more = skip[0][:SKIPS_NAMED], len(skip[0]) - SKIPS_NAMED
-    named = tuple(map(Own, shown))
-    if more > 0:
-        named = (*named, Own(words.text("letters-skip-more", {"more": more})))
-    told = words.text("letters-skip", {"letters": Things(named), "many": len(skip[0])})
 
     def of(operation: Operation) -> Operation:
-        return replace(operation, skipped=told) if operation.letter == skip[1] else operation
+        return replace(operation, skipped=skipped[operation.letter]) if operation.letter in skipped else operation
 
     return tuple(replace(part, operations=tuple(map(of, part.operations))) for part in parts)
 

@@ -90,6 +90,8 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
         yield from _section_steps(cutting, sheet, number, words)
     if kept := _offcuts(plan, words):
         yield said_action("cutting-keep", {**values, "sizes": Things(kept)}, words)
+    else:
+        yield said_action("cutting-keep-small", values, words)
 
 
 def _made(sheet: Sheet, words: Words) -> One:

@@ -5,15 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from furbelow.garment.message import Length, Money, Own, Part, Things, Value, Weight
+from furbelow.garment.message import Length, Money, Own, Part, Things, Value, Weight, flag
 from furbelow.garment.solved import SolvedMaterial
 from furbelow.garment.spec import Imprint, SupplyKind
 from furbelow.garment.technique import Performed, SetUp
-from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s3_rehearse.run import Rehearsal, Run
 from furbelow.s3_rehearse.volume import volume_of
 from furbelow.s3_rehearse.weight import weight_of
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import Line, ShoppingList
+from furbelow.s5_buy.sittings import left_to_dry
 from furbelow.s6_write.guide.cut_operations import PRESSED
 from furbelow.s6_write.guide.guide import Fact, Operation, Sitting
 from furbelow.s6_write.guide.measures import measured
@@ -22,8 +23,8 @@ from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
 
+OVERNIGHT = ("starch-overnight",)  # sentences that let a night pass
 GATHERING = ("gather", "shirring", "cartridge pleats", "ruched heading")
-WET = ("starch", "dye", "flame retardant")  # steps after which the garment dries
 
 
 def at_a_glance(
@@ -68,18 +69,23 @@ def at_a_glance(
 
 
 def waits_of(
-    performed: Sequence[Performed], told: Sequence[SaidStep], operations: Sequence[Operation], cut: Sequence[Operation]
-) -> Iterator[Part]:
-    """What takes hours that are no work: cloth that dries, an edge that hangs out overnight."""
+    run: Run, told: Sequence[SaidStep], operations: Sequence[Operation], cut: Sequence[Operation]
+) -> Iterator[tuple[str, Part]]:
+    """What takes hours that are no work, with the letter of its operation: cloth that dries, an edge that hangs out overnight.
+
+    The letter of what comes before the first cut is empty.
+    """
     if any(step.message in PRESSED for operation in cut for step in operation.steps):
-        yield Part("front-wait-wash")
+        yield "", Part("front-wait-wash")
     letters = {operation.key: operation.letter for operation in operations}
-    for done, said in zip(performed, told, strict=True):
+    wet = left_to_dry(run)
+    for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
         letter = letters.get(f"step-{done.step.written.index + 1}")
         if letter and said.waits:
-            yield Part("front-wait-hang", {"place": Own(letter)})
-        if letter and done.step.written.technique in WET:
-            yield Part("front-wait-dry", {"place": Own(letter)})
+            yield letter, Part("front-wait-hang", {"place": Own(letter)})
+        if letter and at in wet:
+            overnight = any(action.mark in OVERNIGHT for action in said.actions)
+            yield letter, Part("front-wait-dry", {"place": Own(letter), "overnight": flag(overnight)})
 
 
 def _cost(cost: Fraction, shopping: ShoppingList, words: Words) -> Value:
@@ -132,16 +138,24 @@ def plan_of_sittings(
     shopping: ShoppingList,
     cut: Sequence[Operation],
     worked: Sequence[Operation],
+    waits: Sequence[tuple[str, Part]],
     words: Words,
     begun: int,
 ) -> Iterator[Sitting]:
     """The cutting, then the sewing between its safe places; the last look closes the last sitting.
 
-    worked: the operations of the steps, then the last look. begun: the first step that is left to do.
+    worked: the operations of the steps, then the last look. waits: see `waits_of`. begun: the first step that is left to do.
     """
     words.read("front")
+
+    def sitting(number: int, title: str, minutes: int, work: Sequence[Operation]) -> Sitting:
+        letters = {operation.letter for operation in work} if number else {""}
+        told = tuple(part for letter, part in waits if letter in letters)
+        besides = words.text("front-sitting-waits", {"waits": Things(told)}) if told else ""
+        return Sitting(number, title, _time(minutes, words), _names(work), besides)
+
     if cut:
-        yield Sitting(0, words.text("front-cutting"), _time(in_fives(shopping.cutting_minutes), words), _names(cut))
+        yield sitting(0, words.text("front-cutting"), in_fives(shopping.cutting_minutes), cut)
     *steps, last = worked
     told = {operation.key: operation for operation in steps}
     performed = rehearsal.run.performed
@@ -157,7 +171,7 @@ def plan_of_sittings(
         if end == ends[-1]:
             among, minutes = [*among, last], minutes + LAST_LOOK
         heading = words.said(Things(tuple(map(Own, parts)))) if parts else words.text("part")
-        yield Sitting(number, heading, _time(minutes, words), _names(among))
+        yield sitting(number, heading, minutes, among)
 
 
 def _names(operations: Sequence[Operation]) -> tuple[tuple[str, str], ...]:

@@ -21,7 +21,6 @@ class Figure:
     shows: tuple[int, ...] = ()  # the sentences of its operation that it calls by their numbers
     like: str = ""  # the same for drawings of which one can be shown for all; empty where each is shown
     heading: str = ""  # what stands above what it shows, in the drawing itself
-    places: tuple[str, ...] = ()  # the small letters by which it names places
 
     @property
     def proportion(self) -> float:
@@ -174,6 +173,7 @@ class Sitting:
     title: str
     minutes: str
     work: tuple[tuple[str, str], ...]
+    waits: str = ""  # what takes hours besides and is no work
 
 
 @dataclass(frozen=True)

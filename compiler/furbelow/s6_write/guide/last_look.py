@@ -89,7 +89,7 @@ def _values(rehearsal: Rehearsal) -> Values:
     front, side, back = lengths_at(run, lowest)
     above = max(heights_of(run) or (run.drops[lowest],)) - run.drops[lowest]
     return {
-        "length": Length(run.drops[lowest]),
+        "to-hem": Length(run.drops[lowest]),
         "front": Length(front),
         "side": Length(side + slanting_at_sides(run, lowest)),
         "back": Length(back),

@@ -9,6 +9,7 @@ from math import ceil
 from furbelow.garment.dyeing import DyeClass, usual_class
 from furbelow.garment.fasteners import kind_of
 from furbelow.garment.message import Amount, Fibre, Length, Money, Number, One, Own, Part, Share, Supply, Things, Value
+from furbelow.garment.spec import SupplyKind
 from furbelow.measure.quantity import Quantity
 from furbelow.measure.units import LENGTH
 from furbelow.s5_buy.bom import COLUMNS, MaterialRow, materials_csv
@@ -34,7 +35,7 @@ def material_lines(shopping: ShoppingList, words: Words) -> tuple[MaterialLine, 
     return tuple(
         MaterialLine(
             name=words.name(line.name),
-            description=words.said(Things(tuple(_beside_its_name(line, words)), "row")),
+            description=words.said(Things((*_beside_its_name(line, words), *_colour_as(line, shopping)), "row")),
             amount=words.said(bought(line)),
             need=words.said(_needed(line)),
             use=words.said(Things((Things(line.placement, "row"), *_thread(line, shopping)), "clauses")),
@@ -122,6 +123,14 @@ def _beside_its_name(line: Line, words: Words) -> Iterator[Value]:
     if words.said(Supply(line.name)) != words.name(line.name):
         yield Supply(line.name)
     yield from _description(line)
+
+
+def _colour_as(line: Line, shopping: ShoppingList) -> Iterator[Value]:
+    """Thread of no colour that the spec names is bought to match the cloth of which there is most."""
+    cloths = [each for each in shopping.lines if each.material.material.kind is SupplyKind.CLOTH]
+    if line.unit is Unit.REELS and not line.material.material.colour and cloths:
+        most = max(cloths, key=lambda each: each.need)
+        yield Part("buy-colour-as", {"cloth": Supply(most.name)})
 
 
 def _description(line: Line) -> Iterator[Value]:

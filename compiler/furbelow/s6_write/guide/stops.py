@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from fractions import Fraction
 
 from furbelow.garment.message import Own
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.shopping import ShoppingList
-from furbelow.s5_buy.sittings import safe_stops
+from furbelow.s5_buy.sittings import left_to_dry, safe_stops
 from furbelow.s6_write.words.words import Words
 
 STRETCH = Fraction(30)  # minutes: a stop is worth naming only after so much work
@@ -33,13 +33,17 @@ def sitting_ends(rehearsal: Rehearsal, shopping: ShoppingList) -> list[int]:
     """The steps after which a sitting ends, but for the last."""
     sitting = rehearsal.run.room.sitting
     longest = SITTING if sitting is None else sitting / 60
-    return sittings(shopping.minutes, safe_stops(rehearsal.run), longest)
+    run = rehearsal.run
+    return sittings(shopping.minutes, safe_stops(run), longest, left_to_dry(run))
 
 
-def sittings(minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fraction) -> list[int]:
+def sittings(
+    minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fraction, nights: Collection[int] = ()
+) -> list[int]:
     """After which pieces of work, by their place, a sitting of so many minutes ends, but for the last.
 
     It is the last safe place within its time; what takes longer than a sitting has one of its own.
+    nights: the pieces of work after which a sitting ends in any case.
     """
     ends: list[int] = []
     spent, since, last_safe = Fraction(0), Fraction(0), -1
@@ -50,4 +54,7 @@ def sittings(minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fractio
         spent, since = spent + each, since + each
         if safe[at]:
             last_safe, since = at, Fraction(0)
+        if at in nights and at < len(minutes) - 1:
+            ends.append(at)
+            spent, since, last_safe = Fraction(0), Fraction(0), -1
     return ends

@@ -50,6 +50,9 @@ _DECLARED = {
     Tool.DYE_PAN: "tool-dye-pan",
     Tool.GLOVES: "tool-gloves",
     Tool.SHEET: "tool-sheet",
+    Tool.HAIR_DRYER: "tool-hair-dryer",
+    Tool.FORM: "tool-form",
+    Tool.BOARD: "tool-board",
     Tool.FIRE_LABEL: "tool-fire-label",
 }
 # What the zigzag stitch is for.
@@ -68,6 +71,7 @@ _ALWAYS = (
     "tool-weights",
     "tool-seam-ripper",
     "tool-blunt-needle",
+    "tool-hanger",
 )
 
 

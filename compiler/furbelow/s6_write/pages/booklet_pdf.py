@@ -46,6 +46,7 @@ _FIXED = (
     "page-piece",
     "page-remedy",
     "page-the-number",
+    "page-time",
     "page-tools",
     "page-materials",
     "page-what",

@@ -10,6 +10,7 @@ from math import ceil
 
 from furbelow.garment.message import One, Own, Part, Things, Values, flag
 from furbelow.garment.technique import SetUp
+from furbelow.s5_buy.sittings import WET
 from furbelow.s6_write.guide.stops import sittings
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
@@ -138,7 +139,8 @@ def _slip(pupil: Pupil, done: Sequence[Worked], words: Words) -> Slip:
 
 
 def _apart(work: Sequence[Worked], longest: Fraction) -> list[tuple[Worked, ...]]:
-    ends = sittings([Fraction(each.minutes) for each in work], [each.safe for each in work], longest)
+    nights = [at for at, each in enumerate(work) if each.technique in WET]
+    ends = sittings([Fraction(each.minutes) for each in work], [each.safe for each in work], longest, nights)
     bounds = [0, *(end + 1 for end in ends), len(work)]
     return [tuple(work[start:end]) for start, end in pairwise(bounds)]
 
