@@ -468,3 +468,15 @@ def test_the_first_page_plans_what_is_left(rows: tuple[str, ...]) -> None:
     assert {fact.name for fact in whole.glance} - {fact.name for fact in guide.glance} == {"front-cloth", "front-cost"}
     (time,) = [fact.value for fact in guide.glance if fact.name == "front-time"]
     assert time not in [fact.value for fact in whole.glance]
+
+
+def test_the_guide_from_there_on_tells_each_caution_in_each_sitting_anew() -> None:
+    found = amended("larkspur", "M", "ring: upper, copy: 1, length: 296 cm")
+    guide = fresh_guide(found)
+    operations = {operation.letter: operation for operation in guide.operations}
+    asked = {operation.key: operation.cautions for operation in guide_of(found.together, "M", for_some=True).operations}
+    for sitting in guide.sittings:
+        work = [operations[letter] for letter, _ in sitting.work]
+        told = [caution for operation in work for caution in operation.cautions]
+        assert len(told) == len(set(told))
+        assert {caution for operation in work for caution in asked.get(operation.key, ())} <= set(told)
