@@ -76,16 +76,25 @@ class-cutting-are = Alle Teile liegen auf einem Ballen je Stoff, auf jedem Zette
 class-cutting-file = Der Zuschnittplan für alle, mit Schritten
 class-cutting-print = Der Zuschnittplan zum Drucken
 # $part, $parts (Zahlen): von dem, was nacheinander zugeschnitten wird.
-class-cutting-file-part = Abschnitt { $part } des Zuschnittplans für alle, mit Schritten
-class-cutting-print-part = Abschnitt { $part } des Zuschnittplans zum Drucken
+class-cutting-file-part = Etappe { $part } des Zuschnittplans für alle, mit Schritten
+class-cutting-print-part = Etappe { $part } des Zuschnittplans zum Drucken
 # Überschrift der Seiten, die für alle zuschneiden, wo eine Anleitung sagt, für wen sie ist.
 class-cutting-for = Zuschnitt für { $whose }
-class-cutting-for-part = Zuschnitt für { $whose }, Abschnitt { $part } von { $parts }
+class-cutting-for-part = Zuschnitt für { $whose }, Etappe { $part } von { $parts }
 class-cutting-about = Alle Teile von einem Ballen je Stoff. Der Zettel jedes Teils beginnt mit der Nummer der Person, für die es ist: { $example } ist Stück a von Teil { $piece } für Nummer { $number }. Wer die Nummern sind, steht auf der Seite mit den Anleitungen. Beim Zuschneiden die Teile jeder Nummer auf einen eigenen Stapel legen.
-# Wo in Abschnitten zugeschnitten wird.
-class-cutting-parts-are = Die Abschnitte in ihrer Reihenfolge zuschneiden: Jeder geht auf dem Ballen dort weiter, wo der vorige geendet hat. Stoff, der im Ganzen gewaschen wurde, wird nicht noch einmal gewaschen.
-class-cutting-parts = Abschnitte des Zuschnitts
-class-cutting-part = Abschnitt { $part }
+# Wo in Etappen zugeschnitten wird.
+class-cutting-parts-are = Die Etappen in ihrer Reihenfolge zuschneiden: Jede geht auf dem Ballen dort weiter, wo die vorige geendet hat. Stoff, der im Ganzen gewaschen wurde, wird nicht noch einmal gewaschen.
+# Von denen, die in einer Etappe Teile haben. $numbers (eine Liste), $count (Zahl): wie viele.
+class-cutting-piles-whole = { $count ->
+    [one] Mit dieser Etappe ist der Stapel der Nummer { $numbers } vollständig.
+   *[other] Mit dieser Etappe sind die Stapel der Nummern { $numbers } vollständig.
+ }
+class-cutting-piles-go-on = { $count ->
+    [one] Der Stapel der Nummer { $numbers } geht in einer späteren Etappe weiter: so liegen lassen, dass noch etwas darauf kann.
+   *[other] Die Stapel der Nummern { $numbers } gehen in einer späteren Etappe weiter: so liegen lassen, dass noch etwas darauf kann.
+ }
+class-cutting-parts = Etappen des Zuschnitts
+class-cutting-part = Etappe { $part }
 # $joins (Zahl)
 class-joins = { $joins ->
     [one] { $joins } Verbindungsnaht, über alle Stücke

@@ -79,6 +79,9 @@ side-seam = { $seam ->
 # Eine Naht in einem eigenen Satz der Schneiderin, an der Stelle {seam}.
 own-seam = die Naht von { PIECE($pieces) }
 
+# Zahlen, die aufeinander folgen: 5–8.
+number-range = { $from }–{ $to }
+
 ## Zahlen und Einheiten
 
 unit = { $unit ->

@@ -69,6 +69,13 @@ cutting-selvedges-kept = Die Webkanten des Stoffs ({ $cloth }) nicht abschneiden
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
     .check = { cutting-selvedges-wide.check }
     .remedy = { cutting-selvedges-wide.remedy }
+# Wo eine frühere Etappe des Zuschnitts auf diesem Stoff geendet hat. $kept (yes oder no): ob die Webkanten dran bleiben.
+cutting-goes-on = { $kept ->
+    [yes] Mit dem Stoff ({ $cloth }) dort weitermachen, wo die vorige Etappe geendet hat: Dieses Ende ist gerade. Die Webkanten bleiben dran.
+   *[no] Mit dem Stoff ({ $cloth }) dort weitermachen, wo die vorige Etappe geendet hat: Dieses Ende ist gerade. Die Webkanten abschneiden, wo sie noch dran sind.
+ }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Den Stoff ({ $cloth }) der Länge nach rechts auf rechts falten, so dass die beiden langen Kanten aufeinanderliegen.
     .check = Beide Lagen liegen flach, der Bruch ist gerade.
     .remedy = Aufklappen, das Ende neu begradigen und noch einmal falten.

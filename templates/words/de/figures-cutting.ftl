@@ -42,7 +42,7 @@ figure-cutting-alt-nothing = nichts
 
 ## Klebestreifen auf dem Tisch
 
-figure-tapes-sections = { COUNT($sections) ->
+figure-tapes-sections = { $count ->
     [one] Abschnitt { $sections }
    *[other] Abschnitte { $sections }
  }
@@ -64,11 +64,11 @@ figure-tapes-level-turned = vordere Tischkante, Schnittende bündig
 figure-tapes-level-end = linkes Tischende, Schnittende bündig
 figure-tapes-number = { $number }:
 figure-tapes-caption = Klebestreifen auf dem Tisch für den Stoff ({ $cloth }), Abstände maßstäblich. Entlang der dicken Linie jedes Klebestreifens schneiden, seiner abgewandten Kante.
-figure-tapes-alt-edge = { COUNT($sections) ->
+figure-tapes-alt-edge = { $count ->
     [one] Abschnitt { $sections }: Klebestreifen bei { $tapes } von der vorderen Tischkante.
    *[other] Abschnitte { $sections }: Klebestreifen bei { $tapes } von der vorderen Tischkante.
  }
-figure-tapes-alt-end = { COUNT($sections) ->
+figure-tapes-alt-end = { $count ->
     [one] Abschnitt { $sections }: Klebestreifen bei { $tapes } vom linken Tischende.
    *[other] Abschnitte { $sections }: Klebestreifen bei { $tapes } vom linken Tischende.
  }

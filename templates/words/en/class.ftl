@@ -85,6 +85,15 @@ class-cutting-for-part = cutting for { $whose }, part { $part } of { $parts }
 class-cutting-about = All pieces from one bolt of each cloth. The tag of every piece begins with the number of the person it is for: { $example } is copy a of piece { $piece } for number { $number }. The page with the guides says who the numbers are. Lay the pieces of each number in a pile of their own as you cut them.
 # Where it is cut in parts.
 class-cutting-parts-are = Cut the parts in their order: each goes on along the bolt where the one before it ended. Cloth that was washed whole is not washed again.
+# Of who has pieces in a part. $numbers (a list), $count (number): of them.
+class-cutting-piles-whole = { $count ->
+    [one] With this part the pile of number { $numbers } is whole.
+   *[other] With this part the piles of numbers { $numbers } are whole.
+ }
+class-cutting-piles-go-on = { $count ->
+    [one] The pile of number { $numbers } goes on in a later part: keep it where more can be laid on it.
+   *[other] The piles of numbers { $numbers } go on in a later part: keep them where more can be laid on them.
+ }
 class-cutting-parts = Parts of the cutting
 class-cutting-part = Part { $part }
 # $joins (number)

@@ -53,6 +53,9 @@ side-seam = { $seam ->
 # A seam in a maker's own sentence, for its place {seam}.
 own-seam = the seam of { PIECE($pieces) }
 
+# Numbers that follow each other: 5–8.
+number-range = { $from }–{ $to }
+
 ## Numbers and units
 
 unit = { $unit ->

@@ -69,6 +69,13 @@ cutting-selvedges-kept = Leave the selvedges of the { $cloth } on: some are edge
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
     .check = { cutting-selvedges-wide.check }
     .remedy = { cutting-selvedges-wide.remedy }
+# Where an earlier part of the cutting ended on this cloth. $kept (yes or no): whether its selvedges stay on.
+cutting-goes-on = { $kept ->
+    [yes] Go on with the { $cloth } where the part before ended: that end is straight. The selvedges stay on.
+   *[no] Go on with the { $cloth } where the part before ended: that end is straight. Cut off the selvedges where they are still on.
+ }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Fold the { $cloth } lengthwise, right sides together, so that its two long edges meet.
     .check = Both layers lie flat, and the fold is straight.
     .remedy = Open it, straighten the end again and fold it anew.

@@ -42,7 +42,7 @@ figure-cutting-alt-nothing = nothing
 
 ## Tapes on the table
 
-figure-tapes-sections = { COUNT($sections) ->
+figure-tapes-sections = { $count ->
     [one] Section { $sections }
    *[other] Sections { $sections }
  }
@@ -64,11 +64,11 @@ figure-tapes-level-turned = near edge of the table, cut end level with it
 figure-tapes-level-end = left end of the table, cut end level with it
 figure-tapes-number = { $number }:
 figure-tapes-caption = Guide tapes on the table for the { $cloth }, their distances to scale. Cut along the thick line of each tape, its far side.
-figure-tapes-alt-edge = { COUNT($sections) ->
+figure-tapes-alt-edge = { $count ->
     [one] Section { $sections }: tapes at { $tapes } from the near edge of the table.
    *[other] Sections { $sections }: tapes at { $tapes } from the near edge of the table.
  }
-figure-tapes-alt-end = { COUNT($sections) ->
+figure-tapes-alt-end = { $count ->
     [one] Section { $sections }: tapes at { $tapes } from the left end of the table.
    *[other] Sections { $sections }: tapes at { $tapes } from the left end of the table.
  }

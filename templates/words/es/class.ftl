@@ -84,6 +84,15 @@ class-cutting-for-part = corte para { $whose }, parte { $part } de { $parts }
 class-cutting-about = Todas las piezas, de un solo rollo de cada tela. La etiqueta de cada pieza empieza por el número de la persona a la que va destinada: { $example } es el ejemplar a de la pieza { $piece } para el número { $number }. La página con las guías dice de quién es cada número. Al cortarlas, pon en un montón aparte las piezas de cada número.
 # Donde se corta por partes.
 class-cutting-parts-are = Corta las partes en su orden: cada una sigue en el rollo donde terminó la anterior. La tela que se lavó entera no se lava otra vez.
+# De quienes tienen piezas en una parte. $numbers (una lista), $count (número): cuántos.
+class-cutting-piles-whole = { $count ->
+    [one] Con esta parte está completo el montón del número { $numbers }.
+   *[other] Con esta parte están completos los montones de los números { $numbers }.
+ }
+class-cutting-piles-go-on = { $count ->
+    [one] El montón del número { $numbers } sigue en una parte posterior: déjalo donde se pueda poner más encima.
+   *[other] Los montones de los números { $numbers } siguen en una parte posterior: déjalos donde se pueda poner más encima.
+ }
 class-cutting-parts = Partes del corte
 class-cutting-part = Parte { $part }
 # $joins (número)

@@ -94,6 +94,9 @@ side-seam = { $seam ->
 # Una costura en una frase de la autora, en el lugar de {seam}.
 own-seam = la costura { PIECE($pieces, case: "of") }
 
+# Números que se siguen: 5–8.
+number-range = { $from }–{ $to }
+
 ## Números y unidades
 
 unit = { $unit ->

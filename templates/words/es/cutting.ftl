@@ -69,6 +69,13 @@ cutting-selvedges-kept = No cortes los orillos de la tela ({ $cloth }): algunos 
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
     .check = { cutting-selvedges-wide.check }
     .remedy = { cutting-selvedges-wide.remedy }
+# Donde terminó en esta tela una parte anterior del corte. $kept (yes o no): si los orillos se quedan.
+cutting-goes-on = { $kept ->
+    [yes] Sigue con la tela ({ $cloth }) donde terminó la parte anterior: ese extremo está recto. Los orillos se quedan.
+   *[no] Sigue con la tela ({ $cloth }) donde terminó la parte anterior: ese extremo está recto. Corta los orillos donde aún los tenga.
+ }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Dobla la tela ({ $cloth }) a lo largo, derecho con derecho, de modo que se junten sus dos bordes largos.
     .check = Las dos capas están lisas y el doblez está recto.
     .remedy = Ábrela, vuelve a enderezar el extremo y dóblala de nuevo.

@@ -42,7 +42,7 @@ figure-cutting-alt-nothing = nada
 
 ## Cintas adhesivas en la mesa
 
-figure-tapes-sections = { COUNT($sections) ->
+figure-tapes-sections = { $count ->
     [one] Corte de tela { $sections }
    *[other] Cortes de tela { $sections }
  }
@@ -64,11 +64,11 @@ figure-tapes-level-turned = borde cercano de la mesa, extremo cortado a ras
 figure-tapes-level-end = extremo izquierdo de la mesa, extremo cortado a ras
 figure-tapes-number = { $number }:
 figure-tapes-caption = Cintas adhesivas en la mesa para la tela ({ $cloth }), con sus distancias a escala. Corta siguiendo la línea gruesa de cada cinta, su lado más alejado.
-figure-tapes-alt-edge = { COUNT($sections) ->
+figure-tapes-alt-edge = { $count ->
     [one] Corte de tela { $sections }: cintas a { $tapes } del borde cercano de la mesa.
    *[other] Cortes de tela { $sections }: cintas a { $tapes } del borde cercano de la mesa.
  }
-figure-tapes-alt-end = { COUNT($sections) ->
+figure-tapes-alt-end = { $count ->
     [one] Corte de tela { $sections }: cintas a { $tapes } del extremo izquierdo de la mesa.
    *[other] Cortes de tela { $sections }: cintas a { $tapes } del extremo izquierdo de la mesa.
  }

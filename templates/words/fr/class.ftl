@@ -84,6 +84,15 @@ class-cutting-for-part = coupe pour { $whose }, partie { $part } sur { $parts }
 class-cutting-about = Toutes les pièces dans un seul rouleau de chaque tissu. L’étiquette de chaque pièce commence par le numéro de la personne à qui elle est destinée : { $example } est l’exemplaire a de la pièce { $piece } pour le numéro { $number }. La page des guides dit à qui sont les numéros. À mesure de la coupe, faire une pile pour les pièces de chaque numéro.
 # Là où la coupe se fait en parties.
 class-cutting-parts-are = Couper les parties dans leur ordre : chacune continue sur le rouleau là où la précédente s’est arrêtée. Un tissu lavé en entier n’est pas lavé de nouveau.
+# De ceux qui ont des pièces dans une partie. $numbers (une liste), $count (nombre) : combien.
+class-cutting-piles-whole = { $count ->
+    [one] Avec cette partie, la pile du numéro { $numbers } est complète.
+   *[other] Avec cette partie, les piles des numéros { $numbers } sont complètes.
+ }
+class-cutting-piles-go-on = { $count ->
+    [one] La pile du numéro { $numbers } continue dans une partie suivante : la laisser là où l’on peut encore y poser des pièces.
+   *[other] Les piles des numéros { $numbers } continuent dans une partie suivante : les laisser là où l’on peut encore y poser des pièces.
+ }
 class-cutting-parts = Parties de la coupe
 class-cutting-part = Partie { $part }
 # $joins (nombre)

@@ -99,6 +99,9 @@ side-seam = { $seam ->
 # Une couture dans une phrase de l’auteur, à la place de {seam}.
 own-seam = la couture { PIECE($pieces, case: "of") }
 
+# Des nombres qui se suivent : 5–8.
+number-range = { $from }–{ $to }
+
 ## Nombres et unités
 
 unit = { $unit ->

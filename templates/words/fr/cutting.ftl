@@ -69,6 +69,13 @@ cutting-selvedges-kept = Ne pas couper les lisières du tissu ({ $cloth }) : ce
 cutting-selvedges-kept-wide = { cutting-selvedges-kept }
     .check = { cutting-selvedges-wide.check }
     .remedy = { cutting-selvedges-wide.remedy }
+# Là où une partie précédente de la coupe s’est arrêtée sur ce tissu. $kept (yes ou no) : si les lisières restent.
+cutting-goes-on = { $kept ->
+    [yes] Continuer le tissu ({ $cloth }) là où la partie précédente s’est arrêtée : ce bout est droit. Les lisières restent.
+   *[no] Continuer le tissu ({ $cloth }) là où la partie précédente s’est arrêtée : ce bout est droit. Couper les lisières là où elles y sont encore.
+ }
+    .check = { cutting-selvedges-wide.check }
+    .remedy = { cutting-selvedges-wide.remedy }
 cutting-fold = Plier le tissu ({ $cloth }) dans la longueur, endroit contre endroit, de sorte que ses deux longs bords se rejoignent.
     .check = Les deux épaisseurs sont à plat, et la pliure est droite.
     .remedy = L’ouvrir, redresser le bout à nouveau et le replier.

@@ -42,7 +42,7 @@ figure-cutting-alt-nothing = rien
 
 ## Rubans adhésifs sur la table
 
-figure-tapes-sections = { COUNT($sections) ->
+figure-tapes-sections = { $count ->
     [one] Coupon { $sections }
    *[other] Coupons { $sections }
  }
@@ -64,11 +64,11 @@ figure-tapes-level-turned = bord proche de la table, bout coupé au ras
 figure-tapes-level-end = bout gauche de la table, bout coupé au ras
 figure-tapes-number = { $number } :
 figure-tapes-caption = Rubans adhésifs sur la table pour le tissu ({ $cloth }), leurs distances à l’échelle. Couper le long du trait épais de chaque ruban, son côté éloigné.
-figure-tapes-alt-edge = { COUNT($sections) ->
+figure-tapes-alt-edge = { $count ->
     [one] Coupon { $sections } : rubans à { $tapes } du bord proche de la table.
    *[other] Coupons { $sections } : rubans à { $tapes } du bord proche de la table.
  }
-figure-tapes-alt-end = { COUNT($sections) ->
+figure-tapes-alt-end = { $count ->
     [one] Coupon { $sections } : rubans à { $tapes } du bout gauche de la table.
    *[other] Coupons { $sections } : rubans à { $tapes } du bout gauche de la table.
  }

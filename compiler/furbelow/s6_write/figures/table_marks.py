@@ -9,6 +9,7 @@ from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, SOFT, THICK, THIN
 from furbelow.s6_write.figures.pen import Point, Sheet, shortened, spread, width_of
 from furbelow.s6_write.guide.guide import Figure
+from furbelow.s6_write.words.ranges import ranges
 from furbelow.s6_write.words.words import Words
 
 LEFT = 96.0
@@ -48,7 +49,7 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
         turns = turned(plan, section)
         across = section.across and not turns
         tapes = Things(tuple(Part("figure-tapes-alt-tape", _told(mark)) for mark in marks))
-        values: Values = {"sections": Things(tuple(numbers)), "tapes": tapes}
+        values: Values = {"sections": ranges(numbers), "count": len(numbers), "tapes": tapes}
         named = words.text("figure-tapes-sections", values)
         start = words.text("figure-tapes-from-end" if across else "figure-tapes-from-edge")
         sheet = Sheet()

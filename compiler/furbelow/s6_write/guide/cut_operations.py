@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 
 from furbelow.garment.message import Length, Supply, Things
 from furbelow.garment.solved import Solved
@@ -20,17 +20,23 @@ PRESSED = ("cutting-wash-trims", "cutting-wash", "cutting-wash-unknown")  # sent
 
 
 def cut_operations(
-    cutting: Cutting, solved: Solved, words: Words, letters: Mapping[str, str], trims: Sequence[str] = ()
+    cutting: Cutting,
+    solved: Solved,
+    words: Words,
+    letters: Mapping[str, str],
+    trims: Sequence[str] = (),
+    begun: Container[str] = (),
 ) -> Iterator[Operation]:
     """How to cut each cloth: one action a sentence, tapes measured from one edge so that errors do not add up.
 
     trims: those that shrink in the wash, by their names; they are washed before anything else, while nothing waits for them.
+    begun: the cloths that some was cut of before.
     """
     words.read("cutting")
     for at, name in enumerate(cutting.sheets):
         sheet = cutting.sheet(name)
         first = [said_action("cutting-wash-trims", {"trims": Things(tuple(map(Supply, trims)))}, words)]
-        actions = [*(first if trims and at == 0 else ()), *cloth_steps(cutting, sheet, words)]
+        actions = [*(first if trims and at == 0 else ()), *cloth_steps(cutting, sheet, words, begun=name in begun)]
         title = words.action("cutting-title", {"cloth": Supply(name), "length": Length(sheet.plan.laid_length, "cut")})
         yield Operation(
             key=f"cut-{fit(name)}-{at + 1}",

@@ -63,8 +63,8 @@ def _numbers(piece: str, *, shaped: bool) -> tuple[str, ...]:
     return tuple(f"{piece}.{size}" for size in ("length", "depth", *cut, "count"))
 
 
-def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAction]:
-    """How to cut one cloth, from the bolt to what stays over."""
+def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words, *, begun: bool = False) -> Iterator[SaidAction]:
+    """How to cut one cloth, from the bolt to what stays over. begun: some of it is cut already, and its end is straight."""
     plan = sheet.plan
     needs = max((_across(plan, section) for section in plan.sections), default=Fraction(0))
     values: dict[str, Value] = {
@@ -75,21 +75,24 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words) -> Iterator[SaidAc
         "made": _made(sheet, words),
         "dots": dots_for(sheet.material.material.fibre),
     }
-    material = sheet.material
-    if sheet.bolt.shrinkage:
-        yield said_action("cutting-wash", values, words)
-    elif "shrinkage" not in material.amounts and material.material.fibre in _SHRINK:
-        yield said_action("cutting-wash-unknown", values, words)
+    material, kept = sheet.material, _keeps_selvedges(plan)
     wide = needs > NEARLY_ALL * plan.usable_width
     values |= _narrower(plan, needs, cutting.marks)
-    yield said_action(SELVEDGES[_keeps_selvedges(plan)][wide], values, words)
+    if begun:
+        yield said_action("cutting-goes-on", {**values, "kept": flag(kept)}, words)
+    else:
+        if sheet.bolt.shrinkage:
+            yield said_action("cutting-wash", values, words)
+        elif "shrinkage" not in material.amounts and material.material.fibre in _SHRINK:
+            yield said_action("cutting-wash-unknown", values, words)
+        yield said_action(SELVEDGES[kept][wide], values, words)
     if plan.folded:
         faces = sheet.material.material.has_right_side
         yield said_action("cutting-fold" if faces else "cutting-fold-alike", values, words)
     for number in range(1, len(plan.sections) + 1):
         yield from _section_steps(cutting, sheet, number, words)
-    if kept := _offcuts(plan, words):
-        yield said_action("cutting-keep", {**values, "sizes": Things(kept)}, words)
+    if over := _offcuts(plan, words):
+        yield said_action("cutting-keep", {**values, "sizes": Things(over)}, words)
     else:
         yield said_action("cutting-keep-small", values, words)
 

@@ -18,6 +18,7 @@ from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.pages.class_page import content_key, title_of
+from furbelow.s6_write.words.ranges import ranges
 from furbelow.s6_write.words.words import Words
 
 
@@ -35,6 +36,7 @@ def class_cutting(
     """
     cutting, parts = cut[part - 1], len(cut)
     cloths = cutting.sheets
+    begun = {cloth for earlier in cut[: part - 1] for cloth in earlier.sheets}
     shopping = order.shopping._replace(lines=tuple(line for line in order.shopping.lines if line.name in cloths))
     letters = letters_of(tuple(order.cutting.sheets), ())[0]
     for_all: Values = {"whose": Own(whose), "part": part, "parts": parts}
@@ -42,7 +44,7 @@ def class_cutting(
     guide = Guide(
         title=title_of(order, words),
         wearer=words.text("class-cutting-for" if parts == 1 else "class-cutting-for-part", for_all),
-        about=_about(lines[0].mark, parts, words),
+        about=_about(lines[0].mark, cut, part, words),
         facts=(),
         cautions=cautions,
         tools=(),
@@ -50,7 +52,7 @@ def class_cutting(
         materials=material_lines(shopping, words) if parts == 1 else (),
         cutting=lines,
         key=(),
-        cut=tuple(cut_operations(cutting, order.solved, words, letters, _trims(order) if part == 1 else ())),
+        cut=tuple(cut_operations(cutting, order.solved, words, letters, _trims(order) if part == 1 else (), begun)),
         parts=(),
         proofs=(),
         notes="",
@@ -69,12 +71,25 @@ def _trims(order: ClassOrder) -> tuple[str, ...]:
     return tuple(line.name for line in lines if any(place.message != bone for place in line.placement))
 
 
-def _about(mark: str, parts: int, words: Words) -> str:
+def _about(mark: str, cut: Sequence[Cutting], part: int, words: Words) -> str:
     """It says no name: who a number stands for is on the class page alone. mark: of a piece, as an example."""
     number, _, piece = mark.partition(BEFORE)
     values = {"example": tag(mark, 1), "piece": piece, "number": number}
     about = words.text("class-cutting-about", values)
-    return about if parts == 1 else f"{about}\n\n{words.text('class-cutting-parts-are')}"
+    if len(cut) == 1:
+        return about
+    ends = {number: at for at, each in enumerate(cut) for number in _numbers(each)}
+    here = _numbers(cut[part - 1])
+    told = [about, words.text("class-cutting-parts-are")]
+    for message, goes_on in (("class-cutting-piles-whole", False), ("class-cutting-piles-go-on", True)):
+        if piles := [number for number in here if (ends[number] >= part) is goes_on]:
+            told.append(words.text(message, {"numbers": ranges(piles), "count": len(piles)}))
+    return "\n\n".join(told)
+
+
+def _numbers(cutting: Cutting) -> set[int]:
+    """Of those who have something in it."""
+    return {int(strip.wearer) for sheets in cutting.sheets.values() for strip in sheets[0].strips if strip.wearer}
 
 
 def _cut_lines(order: ClassOrder, cutting: Cutting, words: Words) -> Iterator[CutLine]:
@@ -82,7 +97,7 @@ def _cut_lines(order: ClassOrder, cutting: Cutting, words: Words) -> Iterator[Cu
     joins = cutting.joins
     cloths = {strip.name: cloth for cloth, sheets in cutting.sheets.items() for strip in sheets[0].strips}
     # Only of those who have something in it: the work is not to grow with the class for each part.
-    numbers = {int(strip.wearer) for sheets in cutting.sheets.values() for strip in sheets[0].strips if strip.wearer}
+    numbers = _numbers(cutting)
     for number in (number for number in order.garments if number in numbers):
         garment = order.garments[number]
         pieces = {name: piece for name, piece in garment.pieces.items() if marked(number, name) in cloths}
