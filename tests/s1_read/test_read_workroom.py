@@ -39,6 +39,9 @@ def test_the_demo_workroom() -> None:
         hourly_rate=Fraction(14),
         margin=Fraction(15, 100),
         sitting=Fraction(7200),
+        machines=6,
+        overlockers=1,
+        irons=2,
     )
 
 
@@ -53,6 +56,7 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
         "table length: 2 yd\ntable width: 1 yd\nspare across: 2 cm\nsquare ends: 0 cm\nfold cloth: yes\norder of work: as written\nmachine takes: 8 mm\nsewing speed: 1 yd/min\n"
         "bobbin: 50 yd\nattachment takes: {6: 50%, 12: 3/4}\nhourly rate: 20 GBP/h\nmargin: 0%\njoin price: 0.10 GBP\n"
         "setup price: 0.20 GBP\ncut price: 0 GBP\nsold by: 25 cm\nsitting: 90 min\nmost joins: 0\nmost sections: 2\nbeginner: 1.5\n"
+        "machines: 4\noverlockers: 2\nirons: 1\n"
     )
     usual = Workroom()
     same = [name for name in room._fields if getattr(room, name) == getattr(usual, name)]
@@ -62,6 +66,7 @@ def test_every_field_of_a_workroom_can_be_written() -> None:
     assert room.bobbin == 50 * 36 * Fraction("25.4")
     assert room.lever_takes == {"6": Fraction(1, 2), "12": Fraction(3, 4)}
     assert (room.most_joins, room.most_sections) == (0, 2)
+    assert (room.machines, room.overlockers, room.irons) == (4, 2, 1)
     assert (room.hourly_rate, room.currency, room.cut_price) == (Fraction(20), "GBP", Fraction(0))
 
 

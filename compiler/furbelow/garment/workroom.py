@@ -51,6 +51,11 @@ class Workroom(NamedTuple):
     sold_by: Fraction | None = (
         None  # what shops cut lengths to where a spec is silent; None for what is usual, 0 for none
     )
+    machines: int | None = (
+        None  # sewing machines, overlockers and irons that a class shares; None where nothing is said
+    )
+    overlockers: int | None = None
+    irons: int | None = None
     hourly_rate: Fraction | None = None
     margin: Fraction = Fraction(0)  # share on cost
     currency: str = "EUR"

@@ -33,6 +33,7 @@ _LENGTHS = (
     "bobbin",
 )
 _SPARED = ("spare across", "square ends", "sold by")
+_SHARED = ("machines", "overlockers", "irons")
 _PRICES = ("join price", "setup price", "cut price")
 _SPEED = combine(LENGTH, TIME, -1)
 _SECONDS = Fraction(3600)
@@ -76,6 +77,7 @@ class _Reading:
         fields |= {key: self._price(key) for key in _PRICES}
         fields["most joins"] = self._count("most joins", least=0)
         fields["most sections"] = self._count("most sections", least=1)
+        fields |= {key: self._count(key, least=1) for key in _SHARED}
         per_second = self._price("hourly rate", per_time=True)
         fields["hourly rate"] = None if per_second is None else per_second * _SECONDS
         fields["attachment takes"] = self._marks()

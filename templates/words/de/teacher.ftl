@@ -9,12 +9,16 @@ teacher-keep = Diese Blätter enthalten Namen und Notizen. Nicht weitergeben; je
 teacher-lessons = Die Kursstunden
 # $length: einer Kursstunde.
 teacher-lessons-are = Kursstunden von { $length }, im Tempo des Arbeitsraums. Alle hören an der letzten Stelle auf, an der sich die Arbeit weglegen lässt.
+# $lessons (Zahl): mit dem Abwechseln an dem, was der Raum hat.
+teacher-lessons-in-turns = Wenn alle sich an den Maschinen und Bügeleisen des Raums abwechseln, dauert das Ganze { $lessons } Kursstunden.
+teacher-lessons-fewer = Wo es weniger Maschinen oder Bügeleisen gibt, als eine Kursstunde verlangt, wechseln sich alle ab; steht ihre Zahl in der Datei des Arbeitsraums (`machines`, `overlockers`, `irons`), werden die Kursstunden damit gezählt.
 teacher-lesson = Kursstunde { $number }
 teacher-pile = Der Stapel der Teile
 teacher-letter = Buchstabe
 teacher-work = Arbeit
 teacher-pupil = Person
 teacher-each = Wer was tut. Wer diese Kursstunde versäumt, holt die eigene Zeile vor der nächsten nach.
+teacher-everybody = alle
 teacher-letters = Buchstaben
 teacher-stands = Stand danach
 # $first, $last: Buchstaben.
@@ -33,6 +37,12 @@ teacher-machine = { $set-up ->
     [overlocker] { $count } x Overlock
     [attachment] { $count } x Nähmaschine mit dem Faltenlegefuß
    *[iron] { $count } x Bügeleisen mit Brett
+ }
+# $has, $lessons (Zahlen): was der Raum hat; Kursstunden, die aus dieser dann werden.
+teacher-turns = { $place ->
+    [machines] Nähmaschinen im Raum: { $has }. Daran abwechseln und für diese Kursstunde { $lessons } einplanen.
+    [overlockers] Overlock-Maschinen im Raum: { $has }. Daran abwechseln und für diese Kursstunde { $lessons } einplanen.
+   *[irons] Bügeleisen im Raum: { $has }. Damit abwechseln und für diese Kursstunde { $lessons } einplanen.
  }
 
 ## Die Blätter

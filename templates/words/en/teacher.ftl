@@ -9,12 +9,16 @@ teacher-keep = These sheets hold names and notes. Keep them to yourself; everybo
 teacher-lessons = The lessons
 # $length: of a lesson.
 teacher-lessons-are = Lessons of { $length }, at the pace of the workroom. Everybody stops at the last place where the work can be put away.
+# $lessons (number): with the turns at what the room has.
+teacher-lessons-in-turns = With turns at the machines and irons of the room, all of it takes { $lessons } lessons.
+teacher-lessons-fewer = Where there are fewer machines or irons than a lesson asks for, take turns; give their number in the file of the workroom (`machines`, `overlockers`, `irons`), and the lessons are counted with the turns.
 teacher-lesson = Lesson { $number }
 teacher-pile = The pile of cut pieces
 teacher-letter = Letter
 teacher-work = Work
 teacher-pupil = Pupil
 teacher-each = Who does what. Who misses this lesson does the row of their name before the next one.
+teacher-everybody = everybody
 teacher-letters = Letters
 teacher-stands = Where they stand then
 # $first, $last: letters.
@@ -33,6 +37,12 @@ teacher-machine = { $set-up ->
     [overlocker] { $count } x overlocker
     [attachment] { $count } x sewing machine with the pleating attachment
    *[iron] { $count } x iron with its board
+ }
+# $has, $lessons (numbers): of those in the room; the lessons that this one then takes.
+teacher-turns = { $place ->
+    [machines] Sewing machines in the room: { $has }. Take turns at them, and plan { $lessons } lessons for this one.
+    [overlockers] Overlockers in the room: { $has }. Take turns, and plan { $lessons } lessons for this one.
+   *[irons] Irons in the room: { $has }. Take turns, and plan { $lessons } lessons for this one.
  }
 
 ## The sheets

@@ -9,12 +9,16 @@ teacher-keep = Estas hojas llevan nombres y notas. Guárdalas para ti; cada pers
 teacher-lessons = Las sesiones
 # $length: de una sesión.
 teacher-lessons-are = Sesiones de { $length }, al ritmo del taller. Cada persona para en el último punto en que la labor se puede guardar.
+# $lessons (número): por turnos en lo que tiene la sala.
+teacher-lessons-in-turns = Por turnos en las máquinas y planchas de la sala, todo lleva { $lessons } sesiones.
+teacher-lessons-fewer = Donde hay menos máquinas o planchas de las que pide una sesión, id por turnos; con su número en el archivo del taller (`machines`, `overlockers`, `irons`), las sesiones se cuentan así.
 teacher-lesson = Sesión { $number }
 teacher-pile = El montón de piezas cortadas
 teacher-letter = Letra
 teacher-work = Trabajo
 teacher-pupil = Persona
 teacher-each = Quién hace qué. Quien falta a esta sesión hace su propia fila antes de la siguiente.
+teacher-everybody = todas las personas
 teacher-letters = Letras
 teacher-stands = Cómo queda la labor
 # $first, $last: letras.
@@ -33,6 +37,12 @@ teacher-machine = { $set-up ->
     [overlocker] { $count } x remalladora
     [attachment] { $count } x máquina de coser con el plisador
    *[iron] { $count } x plancha con su tabla
+ }
+# $has, $lessons (números): lo que tiene la sala; las sesiones que esta lleva entonces.
+teacher-turns = { $place ->
+    [machines] Máquinas de coser en la sala: { $has }. Id por turnos y calcula { $lessons } sesiones para esta.
+    [overlockers] Remalladoras en la sala: { $has }. Id por turnos y calcula { $lessons } sesiones para esta.
+   *[irons] Planchas en la sala: { $has }. Id por turnos y calcula { $lessons } sesiones para esta.
  }
 
 ## Las hojas

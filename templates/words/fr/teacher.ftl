@@ -9,12 +9,16 @@ teacher-keep = Ces feuilles portent des noms et des notes. Les garder pour soi 
 teacher-lessons = Les séances
 # $length : d’une séance.
 teacher-lessons-are = Séances de { $length }, au rythme de l’atelier. Chaque personne s’arrête au dernier endroit où l’ouvrage peut être rangé.
+# $lessons (nombre) : avec les tours à ce que la salle possède.
+teacher-lessons-in-turns = Chacun son tour aux machines et aux fers de la salle, le tout prend { $lessons } séances.
+teacher-lessons-fewer = Là où il y a moins de machines ou de fers qu’une séance n’en demande, passer chacun son tour ; avec leur nombre dans le fichier de l’atelier (`machines`, `overlockers`, `irons`), les séances sont comptées ainsi.
 teacher-lesson = Séance { $number }
 teacher-pile = La pile de pièces coupées
 teacher-letter = Lettre
 teacher-work = Travail
 teacher-pupil = Personne
 teacher-each = Qui fait quoi. Qui manque cette séance fait sa propre ligne avant la suivante.
+teacher-everybody = tout le monde
 teacher-letters = Lettres
 teacher-stands = Où en est l’ouvrage ensuite
 # $first, $last : des lettres.
@@ -33,6 +37,12 @@ teacher-machine = { $set-up ->
     [overlocker] { $count } x surjeteuse
     [attachment] { $count } x machine à coudre avec le plisseur
    *[iron] { $count } x fer avec sa planche
+ }
+# $has, $lessons (nombres) : ce que la salle possède ; les séances que celle-ci prend alors.
+teacher-turns = { $place ->
+    [machines] Machines à coudre dans la salle : { $has }. Y passer chacun son tour, et prévoir { $lessons } séances pour celle-ci.
+    [overlockers] Surjeteuses dans la salle : { $has }. Y passer chacun son tour, et prévoir { $lessons } séances pour celle-ci.
+   *[irons] Fers dans la salle : { $has }. Y passer chacun son tour, et prévoir { $lessons } séances pour celle-ci.
  }
 
 ## Les feuilles

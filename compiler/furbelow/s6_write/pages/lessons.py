@@ -10,12 +10,23 @@ from math import ceil
 
 from furbelow.garment.message import One, Own, Part, Things, Values, flag
 from furbelow.garment.technique import SetUp
+from furbelow.garment.workroom import Workroom
 from furbelow.s5_buy.sittings import WET
 from furbelow.s6_write.guide.stops import sittings
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
+from furbelow.s6_write.words.ranges import ranges
 from furbelow.s6_write.words.words import Words
 
+# What each set-up is done at, and which field of a workroom says how many there are.
+_AT = {
+    SetUp.STRAIGHT: "machines",
+    SetUp.ZIGZAG: "machines",
+    SetUp.OVERLOCKER: "overlockers",
+    SetUp.ATTACHMENT: "machines",
+    SetUp.IRON: "irons",
+}
+SHARED = tuple(dict.fromkeys(_AT.values()))
 _MACHINES = {
     SetUp.STRAIGHT: "straight",
     SetUp.ZIGZAG: "zigzag",
@@ -61,17 +72,34 @@ class Slip:
 
 
 @dataclass(frozen=True)
+class Alike:
+    """Those who do the same in a lesson and stand at one place at its end. time: of the slowest of them."""
+
+    numbers: str
+    whose: str
+    letters: str
+    time: str
+    stands: str
+
+
+@dataclass(frozen=True)
 class Lesson:
-    """new: the ways of working that nobody has done before it, empty where there are none."""
+    """new: the ways of working that nobody has done before it, empty where there are none.
+
+    turns: at what has fewer places than there are people, a sentence each. takes: so many lessons with these turns.
+    """
 
     heading: str
     work: tuple[WorkLine, ...]
     machines: str
+    turns: tuple[str, ...]
+    takes: int
     new: str
+    alike: tuple[Alike, ...]
     slips: tuple[Slip, ...]
 
 
-def lessons(pupils: Sequence[Pupil], longest: Fraction, words: Words) -> Iterator[Lesson]:
+def lessons(pupils: Sequence[Pupil], longest: Fraction, room: Workroom, words: Words) -> Iterator[Lesson]:
     """One after another. longest: minutes of a lesson. The time of work that several do is that of the slowest."""
     apart = {pupil.number: _apart(pupil.work, longest) for pupil in pupils}
     known: set[str] = set()
@@ -80,12 +108,18 @@ def lessons(pupils: Sequence[Pupil], longest: Fraction, words: Words) -> Iterato
         most = slowest(each for done in now.values() for each in done)
         new = [each for each in first_of_each_way(most) if each.technique not in known]
         known |= {each.technique for each in new}
+        busy = {place: _busy(place, list(now.values())) for place in SHARED}
+        turns = {place: _lessons_at(busy[place], getattr(room, place), longest) for place in SHARED}
+        slips = [(pupil, sum(each.minutes for each in done), _slip(pupil, done, words)) for pupil, done in now.items()]
         yield Lesson(
             words.text("teacher-lesson", {"number": at + 1}),
             tuple(_line(each, words) for each in most),
-            _machines(list(now.values()), longest, words),
+            _machines(list(now.values()), longest, room, words),
+            tuple(_turns(place, getattr(room, place), takes, words) for place, takes in turns.items() if takes > 1),
+            max(turns.values()),
             words.text("teacher-new", {"work": Things(tuple(_named(each, words) for each in new))}) if new else "",
-            tuple(_slip(pupil, done, words) for pupil, done in now.items()),
+            tuple(_alike(slips, len(pupils), words)),
+            tuple(slip for _, _, slip in slips),
         )
 
 
@@ -138,6 +172,22 @@ def _slip(pupil: Pupil, done: Sequence[Worked], words: Words) -> Slip:
     )
 
 
+def _alike(slips: Sequence[tuple[Pupil, int, Slip]], pupils: int, words: Words) -> Iterator[Alike]:
+    """pupils: in the whole class, which is told as such where all do the same."""
+    groups: dict[tuple[str, str], list[tuple[Pupil, int, Slip]]] = {}
+    for each in slips:
+        groups.setdefault((each[2].letters, each[2].stands), []).append(each)
+    for (letters, stands), group in groups.items():
+        names = Things(tuple(Own(pupil.whose) for pupil, _, _ in group), "row")
+        yield Alike(
+            words.said(ranges(pupil.number for pupil, _, _ in group)),
+            words.text("teacher-everybody") if len(group) == pupils > 1 else words.said(names),
+            letters,
+            max(group, key=lambda each: each[1])[2].time,
+            stands,
+        )
+
+
 def _apart(work: Sequence[Worked], longest: Fraction) -> list[tuple[Worked, ...]]:
     nights = [at for at, each in enumerate(work) if each.technique in WET]
     ends = sittings([Fraction(each.minutes) for each in work], [each.safe for each in work], longest, nights)
@@ -145,8 +195,23 @@ def _apart(work: Sequence[Worked], longest: Fraction) -> list[tuple[Worked, ...]
     return [tuple(work[start:end]) for start, end in pairwise(bounds)]
 
 
-def _machines(work: Sequence[Sequence[Worked]], longest: Fraction, words: Words) -> str:
-    """How many of each machine, and irons, a lesson keeps busy: never more than there are people to sit at them.
+def _busy(place: str, work: Sequence[Sequence[Worked]]) -> int:
+    """Minutes of all together at the machines or irons of one kind. work: of each who is there."""
+    return sum(each.minutes for own in work for each in own if _AT.get(each.set_up) == place)
+
+
+def _lessons_at(busy: int, has: int | None, longest: Fraction) -> int:
+    """So many lessons are full where all take turns at what the room has; 1 where nothing is said of it."""
+    return 1 if has is None else max(1, ceil(busy / (has * longest)))
+
+
+def _turns(place: str, has: int, takes: int, words: Words) -> str:
+    return words.text("teacher-turns", {"place": One(place, SHARED), "has": has, "lessons": takes})
+
+
+def _machines(work: Sequence[Sequence[Worked]], longest: Fraction, room: Workroom, words: Words) -> str:
+    """How many of each machine, and irons, a lesson keeps busy: never more than there are people to sit at them, nor than
+    the room has.
 
     work: of each who is there.
     """
@@ -155,6 +220,7 @@ def _machines(work: Sequence[Sequence[Worked]], longest: Fraction, words: Words)
         minutes = [sum(each.minutes for each in own if each.set_up is set_up) for own in work]
         if any(minutes):
             count = min(ceil(sum(minutes) / longest), sum(map(bool, minutes)))
+            count = min(count, getattr(room, _AT[set_up]) or count)
             told: Values = {"set-up": One(named, tuple(_MACHINES.values())), "count": count}
             needed.append(Part("teacher-machine", told))
     return words.text("teacher-machines", {"machines": Things(tuple(needed))}) if needed else ""

@@ -15,6 +15,7 @@ from math import ceil
 
 from furbelow.garment.message import Length, Supply
 from furbelow.garment.spec import SupplyKind
+from furbelow.garment.workroom import Workroom
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s5_buy.class_shares import Shares
 from furbelow.s6_write.guide.measures import measured
@@ -23,7 +24,7 @@ from furbelow.s6_write.guide.stops import SITTING
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
 from furbelow.s6_write.pages.cut_later import CutLater, cut_later
-from furbelow.s6_write.pages.lessons import Lesson, Pupil, first_of_each_way, in_order, lessons, slowest, title
+from furbelow.s6_write.pages.lessons import SHARED, Lesson, Pupil, first_of_each_way, in_order, lessons, slowest, title
 from furbelow.s6_write.pages.look import Look, look_of
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
@@ -92,13 +93,13 @@ def teacher_page(
     sitting = order.room.sitting
     longest = SITTING if sitting is None else sitting / 60
     letters = in_order({each.letter for pupil in pupils for each in pupil.work})
-    planned = tuple(lessons(pupils, longest, words))
+    planned = tuple(lessons(pupils, longest, order.room, words))
     work = slowest(each for pupil in pupils for each in pupil.work)
     shares = Shares(order.cutting)
     return TeacherPage(
         title=order.solved.spec.title,
         whose=words.text("teacher-for", {"whose": whose}),
-        lessons_are=words.text("teacher-lessons-are", {"length": duration(int(longest))}),
+        lessons_are=" ".join(_lessons_are(planned, longest, order.room, words)),
         lessons=planned,
         letters=tuple(letters),
         rows=tuple(
@@ -117,6 +118,15 @@ def teacher_page(
         practice=_practice(order, len(first_of_each_way(work)), len(pupils), words),
         later=tuple(cut_later(order, pupils, gone, words)) if any(pupil.has_pile for pupil in pupils) else (),
     )
+
+
+def _lessons_are(planned: Sequence[Lesson], longest: Fraction, room: Workroom, words: Words) -> Iterator[str]:
+    yield words.text("teacher-lessons-are", {"length": duration(int(longest))})
+    takes = sum(lesson.takes for lesson in planned)
+    if takes > len(planned):
+        yield words.text("teacher-lessons-in-turns", {"lessons": takes})
+    if any(getattr(room, place) is None for place in SHARED):
+        yield words.text("teacher-lessons-fewer")
 
 
 def _html(template: str, page: TeacherPage, whose: str, words: Words, look: Look | None) -> bytes:
