@@ -360,3 +360,15 @@ def test_the_folder_of_who_has_left_the_class_is_named(tmp_path: Path, capsys: p
     assert "warning FB656" in told
     assert "for nobody in this run: ada\n" in told
     assert (tmp_path / "out" / "ada" / "guide.html").is_file()
+
+
+def test_a_warning_that_is_the_same_for_all_is_printed_once(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    roster = tmp_path / "class.csv"
+    roster.write_text(HEADING + "Ada;79.8;101.5;103.9;44\nBo;79.8;101.5;103.9;44\n", encoding="utf-8")
+    room = SPECS / "workrooms" / "theatre.yaml"
+    call = ("--class", roster, "--workroom", room, "--no-pdf", "--out", tmp_path / "out")
+    assert make(*call) == 0
+    assert capsys.readouterr().err.count("warning FB603") == 1
+    assert make(*call, "--format", "json", "--recut") == 0
+    told = json.loads(capsys.readouterr().out)
+    assert [fault["code"] for fault in told["faults"]] == ["FB603"]

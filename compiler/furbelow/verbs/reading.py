@@ -35,10 +35,12 @@ class Reader(OrderReader):
         print(render_json(self.told, {"verb": self._called, **told}), end="")
 
     def tell(self, faults: Iterable[Fault]) -> None:
+        """A warning that is the same for many of a class is printed with the first of them; an error is each one's own."""
         faults = tuple(faults)
+        said = [fault for fault in faults if fault.is_error or fault not in self.told]
         super().tell(faults)
-        if faults:
-            print(render(faults, self.sources, colour=in_colour()), file=sys.stderr, end="")
+        if said:
+            print(render(said, self.sources, colour=in_colour()), file=sys.stderr, end="")
 
 
 def asked(options: argparse.Namespace) -> Asked:
