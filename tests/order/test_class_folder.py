@@ -84,7 +84,7 @@ def test_the_term_of_a_class(tmp_path: Path, capsys: pytest.CaptureFixture[str])
     assert "bo" in next(line for line in told.out.splitlines() if "(unchanged)" in line)
     assert "Take pile 3 " in pile(tmp_path, "cleo")
     cutting = (tmp_path / "out" / "class-cutting.html").read_text(encoding="utf-8")
-    assert "1-1*a" in cutting
+    assert "A star on a tag, as in 1-1*a, marks" in cutting
 
     # On demand she is taken out, and her number stays hers.
     assert make(tmp_path, [CLEO, BO], "--dismiss") == 0
@@ -157,12 +157,12 @@ def test_who_is_measured_again_is_composed_anew_and_nobody_else(
     monkeypatch.setattr(pupil, "guide_of", counted)
     assert make(tmp_path, [ADA, BO, CLEO], "--workers", "1") == 0
     assert composed == ["Ada", "Bo", "Cleo"]
-    teacher = (tmp_path / "out" / "teacher.html").read_text(encoding="utf-8")
+    slips = (tmp_path / "out" / "handouts.html").read_text(encoding="utf-8")
     assert make(tmp_path, [ADA, BO.replace("109", "115"), CLEO], "--workers", "1") == 0
     assert composed == ["Ada", "Bo", "Cleo", "Bo"]
     # The lessons of those who stand are told as before.
-    again = (tmp_path / "out" / "teacher.html").read_text(encoding="utf-8")
-    rows = [re.findall(r"<th scope=\"row\">(?:Ada|Cleo)</th><td><b>.*", page) for page in (teacher, again)]
+    again = (tmp_path / "out" / "handouts.html").read_text(encoding="utf-8")
+    rows = [re.findall(r"(?s)<strong>(?:Ada|Cleo), Lesson .*?</ul>", page) for page in (slips, again)]
     assert rows[0] == rows[1] != []
 
 

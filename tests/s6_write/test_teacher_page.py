@@ -57,7 +57,10 @@ def test_a_label_tells_the_tags_of_the_pile_that_the_guide_takes(folder: Path) -
     for number, who in ((1, "ada"), (2, "bo")):
         label = re.search(rf"<li><b>{number}</b><span class=\"small\">(.*?)</span>", text)
         assert label
-        tags = [tag.split(" ")[0].split(",")[0] for tag in html.unescape(label[1]).replace("\u00a0", " ").split("; ")]
+        tags = [
+            html.unescape(tag).replace("\u00a0", " ").split(" ")[0].split(",")[0]
+            for tag in re.findall(r"<i>(.*?)</i>", label[1])
+        ]
         guide = told(folder / who / "guide.html")
         pile = re.search(r"(\d+) pieces lie in it", guide)
         assert pile

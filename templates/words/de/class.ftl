@@ -93,6 +93,8 @@ class-cutting-piles-go-on = { $count ->
     [one] Der Stapel der Nummer { $numbers } geht in einer späteren Etappe weiter: so liegen lassen, dass noch etwas darauf kann.
    *[other] Die Stapel der Nummern { $numbers } gehen in einer späteren Etappe weiter: so liegen lassen, dass noch etwas darauf kann.
  }
+# $example: ein Zettel mit seinem Stern. Für jemanden geplant, der gegangen ist oder neu gemessen wurde.
+class-cutting-spare = Ein Stern auf einem Zettel, wie bei { $example }, steht an einem Teil, das niemand mehr braucht: Jemand ist gegangen oder neu gemessen worden. Ist sein Abschnitt noch nicht geschnitten, wird es mit den anderen abgeschnitten und als Rest beiseitegelegt.
 class-cutting-parts = Etappen des Zuschnitts
 class-cutting-part = Etappe { $part }
 # $joins (Zahl)

@@ -94,6 +94,8 @@ class-cutting-piles-go-on = { $count ->
     [one] The pile of number { $numbers } goes on in a later part: keep it where more can be laid on it.
    *[other] The piles of numbers { $numbers } go on in a later part: keep them where more can be laid on them.
  }
+# $example: a tag with its star. Planned for who left since, or was measured again.
+class-cutting-spare = A star on a tag, as in { $example }, marks a piece that nobody needs any more: somebody left, or was measured again. Where its section is not cut yet, cut it off with the others and lay it by as spare cloth.
 class-cutting-parts = Parts of the cutting
 class-cutting-part = Part { $part }
 # $joins (number)

@@ -93,6 +93,8 @@ class-cutting-piles-go-on = { $count ->
     [one] El montón del número { $numbers } sigue en una parte posterior: déjalo donde se pueda poner más encima.
    *[other] Los montones de los números { $numbers } siguen en una parte posterior: déjalos donde se pueda poner más encima.
  }
+# $example: una etiqueta con su estrella. Prevista para quien se fue después, o se midió de nuevo.
+class-cutting-spare = Una estrella en una etiqueta, como en { $example }, señala una pieza que ya nadie necesita: alguien se fue o se midió de nuevo. Si su corte de tela aún no se ha cortado, córtala con las demás y apártala como retal.
 class-cutting-parts = Partes del corte
 class-cutting-part = Parte { $part }
 # $joins (número)

@@ -93,6 +93,8 @@ class-cutting-piles-go-on = { $count ->
     [one] La pile du numéro { $numbers } continue dans une partie suivante : la laisser là où l’on peut encore y poser des pièces.
    *[other] Les piles des numéros { $numbers } continuent dans une partie suivante : les laisser là où l’on peut encore y poser des pièces.
  }
+# $example : une étiquette avec son étoile. Prévue pour qui est parti depuis, ou a été mesuré de nouveau.
+class-cutting-spare = Une étoile sur une étiquette, comme { $example }, marque une pièce dont plus personne n’a besoin : quelqu’un est parti, ou a été mesuré de nouveau. Si son coupon n’est pas encore coupé, la couper avec les autres et la mettre de côté comme chute.
 class-cutting-parts = Parties de la coupe
 class-cutting-part = Partie { $part }
 # $joins (nombre)

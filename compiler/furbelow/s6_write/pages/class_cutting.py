@@ -9,7 +9,7 @@ from furbelow.garment.message import Own, Supply, Values
 from furbelow.garment.spec import SupplyKind
 from furbelow.garment.tags import tag
 from furbelow.s4_cut.cut import Cutting
-from furbelow.s5_buy.class_cutting import BEFORE, marked
+from furbelow.s5_buy.class_cutting import BEFORE, SPARE, marked
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
@@ -76,15 +76,24 @@ def _about(mark: str, cut: Sequence[Cutting], part: int, words: Words) -> str:
     number, _, piece = mark.partition(BEFORE)
     values = {"example": tag(mark, 1), "piece": piece, "number": number}
     about = words.text("class-cutting-about", values)
+    told = [about]
+    if spare := _spare(cut[part - 1]):
+        told.append(words.text("class-cutting-spare", {"example": tag(spare, 1)}))
     if len(cut) == 1:
-        return about
+        return "\n\n".join(told)
     ends = {number: at for at, each in enumerate(cut) for number in _numbers(each)}
     here = _numbers(cut[part - 1])
-    told = [about, words.text("class-cutting-parts-are")]
+    told.insert(1, words.text("class-cutting-parts-are"))
     for message, goes_on in (("class-cutting-piles-whole", False), ("class-cutting-piles-go-on", True)):
         if piles := [number for number in here if (ends[number] >= part) is goes_on]:
             told.append(words.text(message, {"numbers": ranges(piles), "count": len(piles)}))
     return "\n\n".join(told)
+
+
+def _spare(cutting: Cutting) -> str:
+    """The mark of a piece that was planned and is nobody's any more; empty where there is none."""
+    strips = (strip for sheets in cutting.sheets.values() for strip in sheets[0].strips)
+    return next((cutting.marks[strip.name] for strip in strips if strip.name.endswith(SPARE)), "")
 
 
 def _numbers(cutting: Cutting) -> set[int]:
