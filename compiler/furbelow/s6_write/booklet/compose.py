@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
-import json
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
@@ -17,6 +15,7 @@ from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.tables import at_a_glance, bought, cutting_time, measures, plans, tools_of
 from furbelow.s6_write.booklet.texts import Letters, Version, grouped, skeleton, versions, versions_of
 from furbelow.s6_write.guide.cautions import sitting_last
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.guide import Caution, Figure, Guide, ProofLine, Term
 from furbelow.s6_write.guide.left_out import left_out, letters_before
 from furbelow.s6_write.words.holes import bare
@@ -76,7 +75,7 @@ def booklet(
     )
     if one.with_reasons:
         told = replace(told, **appendix(each)._asdict(), reasons_in=one.reasons_in, with_reasons=True)
-    return replace(told, content_key=_content_key(told))
+    return replace(told, content_key=content_key(told))
 
 
 def _with_skip(ways: Sequence[WayToCut], parts: Sequence[SizedPart], words: Messages) -> tuple[SizedPart, ...]:
@@ -134,8 +133,3 @@ def _meaning(said: Mapping[int, str], sizes: int) -> str:
     if len(groups) == 1 and len(said) == sizes:
         return next(iter(said.values()))
     return versions(Version(tuple(group), said[group[0]]) for group in groups)
-
-
-def _content_key(told: Booklet) -> str:
-    text = json.dumps(told, default=vars, sort_keys=True, ensure_ascii=False)
-    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:16]

@@ -24,7 +24,7 @@ from furbelow.s6_write.figures.language import (
     WRONG_SIDE,
     Pattern,
 )
-from furbelow.s6_write.figures.pen import Point, Sheet
+from furbelow.s6_write.figures.pen import Mark, Point, Sheet
 
 HATCH = 8.0  # between the lines of a wrong side
 TRIM = 8.0  # units that a trim is wide, which would be too narrow to see
@@ -73,6 +73,12 @@ def edge(sheet: Sheet, start: Point, end: Point, pattern: Pattern, inward: Point
 
     worked: this step changes it, so that it is drawn thicker and in the accent.
     """
+    sheet.add(*_edge(start, end, pattern, inward, worked))
+
+
+@lru_cache(maxsize=256)
+def _edge(start: Point, end: Point, pattern: Pattern, inward: Point, worked: bool) -> tuple[Mark, ...]:
+    sheet = Sheet()
     ink = ACCENT if worked else INK
     bold = 0.6 if worked else 0.0
     ruler = _Along(start, end, inward)
@@ -109,6 +115,7 @@ def edge(sheet: Sheet, start: Point, end: Point, pattern: Pattern, inward: Point
         sheet.line([start, end], ink, PLAIN + bold, FOLD)
     else:
         assert_never(pattern)
+    return tuple(sheet.marks)
 
 
 def break_line(sheet: Sheet, points: Sequence[Point]) -> None:

@@ -51,7 +51,7 @@ class Box(NamedTuple):
         )
 
 
-class _Mark(NamedTuple):
+class Mark(NamedTuple):
     """A path, and how far up and down it reaches."""
 
     drawn: str
@@ -67,7 +67,7 @@ class Sheet:
         self.words: list[Box] = []
         self.heading = ""
         self._said: list[str] = []
-        self._marks: list[str] = []
+        self.marks: list[Mark] = []
         self._last: list[str] = []  # words and their grounds lie above everything
         self._top, self._bottom = float("inf"), float("-inf")
 
@@ -84,13 +84,13 @@ class Sheet:
         round_cap: bool = False,
     ) -> None:
         """A line through the points; `closed` with a fill is an area."""
-        self._mark(_marked((tuple(points),), colour, width, tuple(dash), fill, closed, round_cap))
+        self.add(_marked((tuple(points),), colour, width, tuple(dash), fill, closed, round_cap))
 
     def lines(self, strokes: Iterable[Sequence[Point]], colour: str = SOFT, width: float = THIN) -> None:
         """Many lines of one kind as a single path: hatching, ticks."""
         drawn = tuple([tuple(stroke) for stroke in strokes if len(stroke) > 1])
         if drawn:
-            self._mark(_marked(drawn, colour, width))
+            self.add(_marked(drawn, colour, width))
 
     def area(self, points: Sequence[Point], fill: str, colour: str = "none", width: float = PLAIN) -> None:
         self.line(points, colour, width, (), fill, closed=True)
@@ -104,10 +104,14 @@ class Sheet:
 
     def disc(self, centre: Point, radius: float, fill: str, colour: str = "none", width: float = PLAIN) -> None:
         x, y = centre
-        self._reach((y - radius, y + radius))
         r = number(radius)
         drawn = f"M{number(x - radius)} {number(y)}a{r} {r} 0 1 0 {number(2 * radius)} 0a{r} {r} 0 1 0 {number(-2 * radius)} 0z"
-        self._marks.append(_path(drawn, colour, width, (), fill, False))
+        self.add(Mark(_path(drawn, colour, width, (), fill, False), y - radius, y + radius))
+
+    def add(self, *marks: Mark) -> None:
+        for mark in marks:
+            self._reach((mark.top, mark.bottom))
+        self.marks += marks
 
     # --- words ---
 
@@ -255,15 +259,12 @@ class Sheet:
 
     def svg(self) -> str:
         top, height = self._top - MARGIN, self._bottom - self._top + 2 * MARGIN
+        drawn = "".join([mark.drawn for mark in self.marks])
         size = f'width="{round(self.width)}" height="{round(height)}"'
         return (
             f'<svg xmlns="http://www.w3.org/2000/svg" {size} viewBox="0 {number(top)} {number(self.width)} {number(height)}"'
-            f' font-family="{FAMILY}" fill="none" stroke-linejoin="round">{"".join(self._marks)}{"".join(self._last)}</svg>'
+            f' font-family="{FAMILY}" fill="none" stroke-linejoin="round">{drawn}{"".join(self._last)}</svg>'
         )
-
-    def _mark(self, mark: _Mark) -> None:
-        self._reach((mark.top, mark.bottom))
-        self._marks.append(mark.drawn)
 
     def _reach(self, heights: Iterable[float]) -> None:
         reached = list(heights)
@@ -341,11 +342,11 @@ def _marked(
     fill: str = "none",
     closed: bool = False,
     round_cap: bool = False,
-) -> _Mark:
+) -> Mark:
     """Lines of one kind as a single path."""
     heights = [y for stroke in strokes for _, y in stroke]
     drawn = "".join(map(_track, strokes)) + ("z" if closed else "")
-    return _Mark(_path(drawn, colour, width, dash, fill, round_cap), min(heights), max(heights))
+    return Mark(_path(drawn, colour, width, dash, fill, round_cap), min(heights), max(heights))
 
 
 def _track(points: Sequence[Point]) -> str:

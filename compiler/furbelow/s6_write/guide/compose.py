@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
-import json
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
@@ -20,6 +18,7 @@ from furbelow.s6_write.figures import how_to_read, overview
 from furbelow.s6_write.figures.measuring import measuring
 from furbelow.s6_write.guide.afterwards import afterwards, terms
 from furbelow.s6_write.guide.cautions import each_once, general_cautions
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.front import at_a_glance, imprint_of, plan_of_sittings, waits_of
@@ -130,7 +129,7 @@ def compose(
         imprint=tuple(imprint_of(solved.spec.imprint, words)),
         cover=_cover(solved.spec.cover),
     )
-    return replace(guide, content_key=_content_key(guide))
+    return replace(guide, content_key=content_key(guide))
 
 
 _SHRINK = (SupplyKind.TRIM, SupplyKind.CORD)
@@ -186,8 +185,3 @@ def _other_units(words: Words) -> str:
         return ""
     words.read("reasons")
     return words.text("reason-units-inches" if worked_in == "inch" else "reason-units-cm")
-
-
-def _content_key(guide: Guide) -> str:
-    told = json.dumps(guide, default=vars, sort_keys=True, ensure_ascii=False)
-    return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, replace
-from hashlib import sha256
-from json import dumps
+from dataclasses import replace
 
 from furbelow.garment.spec import Spec
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.guide import Guide
 
 
@@ -31,5 +30,4 @@ def unmeasured(guide: Guide, spec: Spec) -> Guide:
         reasons_in="",
         content_key="",
     )
-    told = dumps(asdict(shown), sort_keys=True, ensure_ascii=False)
-    return replace(shown, content_key=sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16])
+    return replace(shown, content_key=content_key(shown))

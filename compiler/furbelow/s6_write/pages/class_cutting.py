@@ -11,13 +11,14 @@ from furbelow.garment.tags import tag
 from furbelow.s4_cut.cut import Cutting
 from furbelow.s5_buy.class_cutting import BEFORE, SPARE, marked
 from furbelow.s5_buy.class_order import ClassOrder
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.cut_operations import cut_operations
 from furbelow.s6_write.guide.cutting_pages import cut_lines
 from furbelow.s6_write.guide.guide import Caution, CutLine, Guide
 from furbelow.s6_write.guide.letters import letters_of
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.told_reason import cut_rounding
-from furbelow.s6_write.pages.class_page import content_key, title_of
+from furbelow.s6_write.pages.class_page import title_of
 from furbelow.s6_write.words.ranges import ranges
 from furbelow.s6_write.words.words import Words
 

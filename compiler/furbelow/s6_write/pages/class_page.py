@@ -6,17 +6,16 @@ sizes of a spec are nobody's, so a size range has its chart.
 
 from __future__ import annotations
 
-import hashlib
-import json
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from fractions import Fraction
 
 from furbelow.garment.message import Length, Money, Number
 from furbelow.garment.phrasing import Phrasing
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.class_order import ClassOrder
-from furbelow.s6_write.guide.guide import Guide, MaterialLine, SizeBeside
+from furbelow.s6_write.guide.content_key import content_key
+from furbelow.s6_write.guide.guide import MaterialLine, SizeBeside
 from furbelow.s6_write.guide.in_languages import languages_beside
 from furbelow.s6_write.guide.material_lines import material_lines
 from furbelow.s6_write.guide.size_chart import ChartTable, size_chart
@@ -168,12 +167,6 @@ def class_html(page: ClassPage, words: Messages, look: Look | None = None) -> st
         in_languages=languages_beside(page.language, page.languages, INDEX),
         of_person=not page.charts,
     )
-
-
-def content_key(page: ClassPage | Guide) -> str:
-    """Changes when anything that is read on the page changes."""
-    told = json.dumps(asdict(page), sort_keys=True, ensure_ascii=False)
-    return hashlib.sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
 
 
 def bought_lines(order: ClassOrder, words: Words) -> tuple[BoughtLine, ...]:

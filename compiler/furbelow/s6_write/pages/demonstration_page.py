@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict
-from hashlib import sha256
-from json import dumps
-
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.demonstration import Demonstration
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.pages.look import Look
@@ -15,8 +12,6 @@ from furbelow.s6_write.words.words import Words
 
 
 def demonstration_html(plan: Demonstration, guide: Guide, words: Words, look: Look | None = None) -> str:
-    told = dumps([guide.title, guide.wearer, asdict(plan)], sort_keys=True, ensure_ascii=False)
-    key = sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
     return rendered(
         "demonstration.html.j2",
         words,
@@ -24,7 +19,7 @@ def demonstration_html(plan: Demonstration, guide: Guide, words: Words, look: Lo
         title=guide.title,
         whose=words.text("demonstration-for", {"whose": guide.wearer}),
         about="",
-        key=key,
+        key=content_key((guide.title, guide.wearer, plan)),
         plan=set_ready(plan),
         of_person=guide.of_person,
     )

@@ -7,10 +7,8 @@ The sheets hold names and notes, so no page for all leads to them.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from fractions import Fraction
-from hashlib import sha256
-from json import dumps
 from math import ceil
 
 from furbelow.garment.message import Length, Supply
@@ -18,6 +16,7 @@ from furbelow.garment.spec import SupplyKind
 from furbelow.garment.workroom import Workroom
 from furbelow.s5_buy.class_order import ClassOrder
 from furbelow.s5_buy.class_shares import Shares
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.measures import measured
 from furbelow.s6_write.guide.pile import tags
 from furbelow.s6_write.guide.stops import SITTING
@@ -130,9 +129,7 @@ def _lessons_are(planned: Sequence[Lesson], longest: Fraction, room: Workroom, w
 
 
 def _html(template: str, page: TeacherPage, whose: str, words: Words, look: Look | None) -> bytes:
-    told = dumps(asdict(page), sort_keys=True, ensure_ascii=False)
-    key = sha256(told.encode("utf-8", "surrogatepass")).hexdigest()[:16]
-    page = set_ready(page)
+    key, page = content_key(page), set_ready(page)
     made = rendered(template, words, look, title=page.title, whose=whose, about="", key=key, page=page, of_person=True)
     return made.encode("utf-8")
 

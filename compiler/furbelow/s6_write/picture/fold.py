@@ -7,6 +7,7 @@ Stability, 2nd ed. 1961, section 2.7.
 
 from __future__ import annotations
 
+from bisect import bisect
 from functools import cache
 from math import asin, pi, sqrt
 
@@ -31,16 +32,13 @@ FLAT = Fold(0.0, 1.0, 0.0)
 
 def folded(fullness: float) -> Fold:
     """The fold of cloth that is `fullness` times as long as the line that it stands on."""
-    table = _table()
-    if fullness <= table[0][0]:
+    known, folds = _table()
+    if fullness <= known[0]:
         return FLAT
-    low, high = 0, len(table) - 1
-    if fullness >= table[high][0]:
-        return table[high][1]
-    while high - low > 1:
-        middle = (low + high) // 2
-        low, high = (middle, high) if table[middle][0] <= fullness else (low, middle)
-    (start, a), (end, b) = table[low], table[high]
+    if fullness >= known[-1]:
+        return folds[-1]
+    high = bisect(known, fullness)
+    start, end, a, b = known[high - 1], known[high], folds[high - 1], folds[high]
     t = (fullness - start) / (end - start)
     return Fold(a.tip + (b.tip - a.tip) * t, a.load + (b.load - a.load) * t, a.deep + (b.deep - a.deep) * t)
 
@@ -52,8 +50,10 @@ def elastica(modulus: float) -> tuple[float, Fold]:
 
 
 @cache
-def _table() -> tuple[tuple[float, Fold], ...]:
-    return ((1.0, FLAT), *(elastica(_LARGEST * step / _STEPS) for step in range(1, _STEPS + 1)))
+def _table() -> tuple[tuple[float, ...], tuple[Fold, ...]]:
+    """Fullness, from none up, and the fold of each."""
+    known, folds = zip(*(elastica(_LARGEST * step / _STEPS) for step in range(1, _STEPS + 1)), strict=True)
+    return (1.0, *known), (FLAT, *folds)
 
 
 def _integrals(modulus: float) -> tuple[float, float]:

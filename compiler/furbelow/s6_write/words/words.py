@@ -50,7 +50,7 @@ class Words(Messages):
     ) -> None:
         self.say, self.marks, self.marked = say, marks or {}, marked
         # A guide says the same lengths, and names the same pieces, a thousand times.
-        self._lengths: dict[Length, str] = {}
+        self._lengths: dict[Length | Amount, str] = {}
         self._measures: dict[str, str] = {}
         self._pieces: dict[tuple[str, str, str], str] = {}
         super().__init__(language, say.room.words)
@@ -72,12 +72,10 @@ class Words(Messages):
 
     def _shown(self, value: Value) -> str:
         match value:
-            case Length(mm, how):
+            case Length() | Amount():
                 if (said := self._lengths.get(value)) is None:
-                    self._lengths[value] = said = self._measure(getattr(self.say, how)(mm))
+                    self._lengths[value] = said = self._measure(self._as_read(value))
                 return said
-            case Amount(quantity, system):
-                return self._measure(quantity.show(system))
             case Weight(grams):
                 return self.local(show_weight(grams, self.say.system))
             case Volume(ml):
@@ -102,6 +100,12 @@ class Words(Messages):
                 known = word if word in FIBRES else "own" if word else "unknown"
                 return self.text("fibre", {"fibre": One(known, (*FIBRES, "own", "unknown")), "own": word})
         return super().said(value)
+
+    def _as_read(self, value: Length | Amount) -> str:
+        if isinstance(value, Amount):
+            return value.quantity.show(value.system)
+        shown: str = getattr(self.say, value.how)(value.mm)
+        return shown
 
     def name(self, name: str) -> str:
         """What a measure, a choice or a material is called where its name in the spec would stand.
