@@ -71,6 +71,12 @@ def test_a_band_too_tight_for_the_waist_is_told() -> None:
     assert "76 cm and the waist is 78 cm, 2 cm too tight" in worked.faults[0].headline
 
 
+def test_a_band_a_little_tighter_than_the_waist_is_warned_of() -> None:
+    """A waist gives way by a fiftieth: 1.6 cm of 78."""
+    worked = sound(PIECES.replace("waist_girth + 1 cm", "waist_girth - 15 mm"), ALL)
+    assert "FB345" in [fault.code for fault in worked.warnings]
+
+
 def test_a_loose_band_is_warned_of() -> None:
     worked = sound(PIECES.replace("waist_girth + 1 cm", "waist_girth + 6 cm"), ALL)
     assert "FB345" in [fault.code for fault in worked.warnings]

@@ -46,7 +46,9 @@ def fresh_guide(amended: Amended) -> Guide:
             if operation.key in apart:
                 plain = others[operation.key]
                 own = _of_copies(plain, copies, words)
-                shown[operation.letter] = own if amended.all_apart and own else [plain, *own]
+                shown_first, *rest = own if amended.all_apart and own else [plain, *own]
+                # The time is that of all copies together: it stands once.
+                shown[operation.letter] = [shown_first, *(replace(one, minutes="") for one in rest)]
         if left:
             parts.append(Part(part.title, tuple(one for operation in left for one in shown[operation.letter])))
     first = Operation(

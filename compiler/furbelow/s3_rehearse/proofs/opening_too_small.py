@@ -24,6 +24,7 @@ from furbelow.s3_rehearse.ways_in import closes, ways_in
 
 CLAIM = "proof-opening"
 LOOSEST = mm(40).value  # a band looser than this slides down; house rule, maker to confirm
+TIGHTEST = Fraction(1, 50)  # of the waist, which gives way so far under a band, though it is felt; house rule
 
 
 def prove(run: Run) -> Proof:
@@ -195,6 +196,7 @@ def _opening(run: Run, opening: Opening, passes: Fraction) -> list[Fault]:
                 Label(solved.pieces[opening.band or opening.piece].piece.span, "closed round the waist"),
                 help=f"make `{opening.band or opening.piece}` {say.length(waist - opening.waist)} longer or more",
                 needs=waist - opening.waist,
+                severity=Severity.WARNING if waist - opening.waist <= waist * TIGHTEST else Severity.ERROR,
             )
         )
     elif opening.waist > waist + LOOSEST:
