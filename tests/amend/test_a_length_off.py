@@ -9,7 +9,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 import pytest
-from furbelow.amend.amend import Amended, amend
+from furbelow.amend.amend import amend
+from furbelow.amend.amended import Amended
 from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.read_record import Measured
 from furbelow.amend.report import as_data, as_text

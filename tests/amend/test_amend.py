@@ -8,7 +8,8 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from furbelow.amend.amend import BEFORE_CUTTING, Amended, amend
+from furbelow.amend.amend import amend
+from furbelow.amend.amended import BEFORE_CUTTING, Amended
 from furbelow.amend.fresh_guide import amended_files, fresh_guide
 from furbelow.amend.read_record import read_record
 from furbelow.amend.report import as_text, changes

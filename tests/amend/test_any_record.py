@@ -3,48 +3,62 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cache
 
 from furbelow.amend.amend import amend
+from furbelow.amend.amended import BEFORE_CUTTING
 from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.read_record import Measured, read_record
 from furbelow.amend.report import as_data, as_text
 from furbelow.diagnose.fault import Span
+from furbelow.order.chain import Planned, planned
+from furbelow.order.order import Order
 from furbelow.s6_write.guide.guide import Guide
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from tests.demos.demos import order
+from tests.amend.test_a_length_off import measurable
+from tests.demos.demos import SPECS, order, spec
 
-HERE = Span("record.yaml", 1, 1, 1, 2)
-PIECES = ("upper", "flounce", "lining", "waistband")
-EDGES = ("flounce.top", "upper.top", "net_top", "skirt_top", "lining.top")
+
+@cache
+def begun(name: str) -> tuple[Order, Planned]:
+    made = order(name, next(iter(spec(name).sizes)))
+    garment = planned(made).value
+    assert garment is not None
+    return made, garment
 
 
 @st.composite
-def measurements(draw: st.DrawFn) -> Measured:
-    kind = draw(st.sampled_from(("edge", "ring", "cut")))
-    name = draw(st.sampled_from(EDGES if kind == "edge" else PIECES))
-    size = draw(st.sampled_from(("length", "depth"))) if kind == "cut" else "length"
-    usual = {"flounce": 6000, "upper": 3000, "lining": 1560, "waistband": 1560, "flounce.top": 3000}.get(name, 1560)
-    usual = usual if size == "length" else {"flounce": 365, "upper": 170, "lining": 495, "waistband": 80}[name]
-    value = draw(st.one_of(st.integers(usual - 60, usual + 60), st.integers(1, 20_000)))
-    copy = draw(st.sampled_from((None, None, 1, 2)))
-    return Measured(
-        kind, name, size, Fraction(value), copy, draw(st.sampled_from(("", "", "ease", "trim", "let out"))), HERE
-    )
+def records(draw: st.DrawFn) -> tuple[str, list[Measured]]:
+    """What a garment has that can be measured: as it is wanted, a little off or far off, of all copies or of one."""
+    name = draw(st.sampled_from(sorted(path.stem for path in SPECS.glob("*.yaml"))))
+    known = list(measurable(begun(name)[1]))
+    rows: list[Measured] = []
+    for kind, what, size, length in draw(st.lists(st.sampled_from(known), min_size=1, max_size=3, unique=True)):
+        thousandths = draw(st.sampled_from((1000, *range(980, 1021), 900, 950, 1050, 1100, 10, 5000)))
+        value = Fraction(max(round(length * thousandths / 1000), 1))
+        copy = draw(st.sampled_from((None, None, 1, 2, 6)))
+        do = draw(st.sampled_from(("", "", "ease", "trim", "let out"))) if kind == "edge" else ""
+        place = Span("record.yaml", len(rows) + 1, 1, len(rows) + 1, 2)
+        rows.append(Measured(kind, what, size, value, copy, do, place))
+    return name, rows
 
 
-@settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-@given(st.lists(measurements(), min_size=1, max_size=3))
-def test_any_measurements_are_taken_up_soundly_or_refused(rows: list[Measured]) -> None:
-    staged = amend(order("larkspur", "M"), rows)
+@settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@given(records())
+def test_any_measurements_are_taken_up_soundly_or_refused(drawn: tuple[str, list[Measured]]) -> None:
+    name, rows = drawn
+    staged = amend(begun(name)[0], rows)
     if staged.value is None:
-        assert staged.faults
-        assert all(fault.is_error and fault.headline for fault in staged.faults)
+        errors = [fault for fault in staged.faults if fault.is_error]
+        assert all(fault.headline and fault.help for fault in errors)
+        told = [(fault.code, fault.headline, fault.primary) for fault in errors]
+        assert len(told) == len(set(told)) > 0
         return
     found = staged.value
-    for planned in (found.now, found.together, *found.copies.values()):
-        assert not any(fault.is_error for proof in planned.rehearsal.proofs for fault in proof.faults)
+    for now in (found.now, found.together, *found.copies.values()):
+        assert not any(fault.is_error for proof in now.rehearsal.proofs for fault in proof.faults)
     assert as_text(found)
     assert as_data(found)["measured"]
     guide: Guide = fresh_guide(found)
@@ -52,6 +66,9 @@ def test_any_measurements_are_taken_up_soundly_or_refused(rows: list[Measured]) 
     assert len(places) == len(set(places))
     keys = [operation.key for part in guide.parts for operation in part.operations]
     assert len(keys) == len(set(keys))
+    if found.start != BEFORE_CUTTING:
+        work = [letter for sitting in guide.sittings for letter, _ in sitting.work]
+        assert work == [operation.letter for operation in guide.operations]
 
 
 @settings(max_examples=200, deadline=None)

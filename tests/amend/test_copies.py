@@ -6,7 +6,7 @@ from dataclasses import replace
 from fractions import Fraction
 
 import pytest
-from furbelow.amend.amend import Amended
+from furbelow.amend.amended import Amended
 from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.report import as_text
 from furbelow.garment.gore import FRONT

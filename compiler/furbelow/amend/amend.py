@@ -6,10 +6,11 @@ off stays so, and every number after it is worked out again. What can't be made 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from fractions import Fraction
 
+from furbelow.amend.amended import BEFORE_CUTTING, CUT, Amended, Finding, Runs, Shared
 from furbelow.amend.as_cut import Sizes, with_cloth
 from furbelow.amend.copies import as_cut_out, as_one, sewn_to_one
 from furbelow.amend.meeting import meeting, percent
@@ -17,7 +18,7 @@ from furbelow.amend.read_record import Measured
 from furbelow.amend.remade import Remaking
 from furbelow.amend.unknown import ENDS, unknown
 from furbelow.amend.verdict import Drawn, Remedy, Verdict, verdict
-from furbelow.amend.worked import SharedOut, draws_in, mates, sews, shared_out
+from furbelow.amend.worked import draws_in, mates, sews, shared_out
 from furbelow.diagnose.fault import Fault, Label, Span, Staged
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import SolvedPiece, SolvedStep
@@ -37,47 +38,6 @@ _CLOSER = {
     Drawn.PLEATED: "take more into the pleats",
     Drawn.EASED: "pull the row of long stitches closer",
 }
-BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
-
-
-@dataclass(frozen=True)
-class Finding:
-    """A measurement with what it should have been, what is to be done, and after which performed step it was taken.
-
-    assumed: nobody measured it; it was gathered to the length that the first guide gave, and another is wanted now.
-    level: the depth to which all copies that are sewn to one are cut, in mm; None where nothing has to be cut level.
-    """
-
-    measured: Measured
-    wanted: Fraction
-    after: int
-    verdict: Verdict | None  # of an edge that was drawn in
-    assumed: bool = False
-    level: Fraction | None = None
-
-
-Shared = tuple[int | None, SharedOut]  # the copy that it is for, None for all
-
-
-@dataclass(frozen=True)
-class Amended:
-    """The work from now on.
-
-    planned: as it was meant. now: as it will be; `copies` is the same for single copies that came out otherwise, and
-    `together` for all of them from step `meet` on, where they are sewn to each other. start: the first performed step
-    that is still to do; BEFORE_CUTTING when nothing is cut yet. shared: the edges that no longer have one length.
-    """
-
-    order: Order
-    planned: Planned
-    now: Planned
-    copies: Mapping[int, Planned]
-    together: Planned
-    meet: int
-    all_apart: bool  # every copy is among `copies`
-    findings: tuple[Finding, ...]
-    start: int
-    shared: tuple[Shared, ...] = ()
 
 
 def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
@@ -103,8 +63,9 @@ def amend(order: Order, record: Sequence[Measured]) -> Staged[Amended]:
 
 class _Amending:
     def __init__(self, order: Order, first: Planned, base: Planned, record: Sequence[Measured]) -> None:
-        self.order, self.first, self.base, self.record = order, first, base, record
+        self.order, self.first, self.base = order, first, base
         self.performed = base.rehearsal.run.performed
+        self.record = [replace(one, copy=None) if one.copy == 1 and self._count(one) == 1 else one for one in record]
         self.say = Phrasing(base.rehearsal.solved, order.room, base.cutting.joins)
         self.faults: list[Fault] = []
         self.in_one: list[Measured] = []  # single copies of pieces that are sewn to one
@@ -147,7 +108,7 @@ class _Amending:
         )
         return Staged(told, tuple(self.warnings))
 
-    def _shared(self, runs: _Runs, start: int, apart: bool) -> Iterator[Shared]:
+    def _shared(self, runs: Runs, start: int, apart: bool) -> Iterator[Shared]:
         """What is shared out along its seam: of each copy until they meet, and of all from there on."""
         meant = self.base.rehearsal
         for copy in (*(() if apart and runs.copies else (None,)), *runs.copies):
@@ -155,7 +116,7 @@ class _Amending:
             yield from ((copy, one) for one in shared_out(meant, now.rehearsal, start) if one.at < runs.meet)
         yield from ((None, one) for one in shared_out(meant, runs.together.rehearsal, start) if one.at >= runs.meet)
 
-    def _runs(self) -> _Runs | None:
+    def _runs(self) -> Runs | None:
         """The garment for all copies, for each copy that is told apart, and for all once they meet."""
         everywhere = self.sizes[None]
         now = self._again(everywhere) if everywhere or self.amounts else self.base
@@ -172,12 +133,20 @@ class _Amending:
         if copies:
             apart = [*copies.values()]
             runs = apart if len(copies) == count else [*apart, now]
-            copy = next(iter(copies))
-            (odd, _), (_, place) = next(iter(self.sizes[copy].items()))
-            met = meeting(runs, now, pieces, odd, place, self.say)
+            met = meeting(runs, now, pieces, *self._oddest(), self.say)
             meet, together = met.at, met.together
             self.faults += met.faults
-        return None if self.faults else _Runs(now, copies, together, meet, count)
+        return None if self.faults else Runs(now, copies, together, meet, count)
+
+    def _oddest(self) -> tuple[str, Span]:
+        """Of the copies that are told apart, the piece that came out furthest from what it was planned at, and where that is said."""
+        planned = self.base.rehearsal.solved.pieces
+        sizes = [each for copy, of_copy in self.sizes.items() if copy is not None for each in of_copy.items()]
+        found = {}
+        for (piece, size), (value, place) in sizes:
+            meant = planned[piece].cut_length if size == "length" else planned[piece].cut_depth
+            found[abs(value - meant) / meant] = (piece, place)
+        return found[max(found)]
 
     # --- each measurement ---
 
@@ -189,7 +158,7 @@ class _Amending:
         if one.kind == "elastic":
             return self._loop(one)
         name, _, side = one.name.partition(".")
-        if not self._has_copy(one, name):
+        if not self._has_copy(one):
             return None
         piece = solved.pieces[name]
         if one.kind == "cut":
@@ -281,9 +250,15 @@ class _Amending:
                     return done.step, argument
         return None
 
-    def _has_copy(self, one: Measured, piece: str) -> bool:
-        """Whether there are so many of the piece; a stack is always one."""
-        count = self.base.rehearsal.solved.pieces[piece].count if piece in self.base.rehearsal.solved.pieces else 1
+    def _count(self, one: Measured) -> int:
+        """How many there are of what was measured; a stack is always one, and an elastic is as many as it is put in."""
+        if one.kind == "elastic":
+            return sum(used.material == one.name for done in self.performed for used in done.used)
+        piece = self.base.rehearsal.solved.pieces.get(one.name.partition(".")[0])
+        return piece.count if piece else 1
+
+    def _has_copy(self, one: Measured) -> bool:
+        count = self._count(one)
         if one.copy is None or one.copy <= count:
             return True
         last = (
@@ -292,9 +267,9 @@ class _Amending:
         self._refuse("FB711", one, f"copy {one.copy} of `{one.name}` was measured, and there {_are(count)}", help_=last)
         return False
 
-    def _gathered(self, one: Measured, runs: _Runs) -> Finding | None:
+    def _gathered(self, one: Measured, runs: Runs) -> Finding | None:
         """A gathered edge against the length it is wanted at, with all that is known of the pieces."""
-        if not self._has_copy(one, one.name.partition(".")[0]):
+        if not self._has_copy(one):
             return None
         at = next((at for at, done in enumerate(self.performed) if draws_in(done, one.name)), None)
         if at is None:
@@ -341,7 +316,7 @@ class _Amending:
         self._set(one, piece, "length", length - found.gap)
         return True
 
-    def _assumed(self, runs: _Runs, start: int, told: set[tuple[str, int | None]]) -> list[Finding]:
+    def _assumed(self, runs: Runs, start: int, told: set[tuple[str, int | None]]) -> list[Finding]:
         """The edges that were drawn to a length that is no longer wanted, and not sewn on yet."""
         found = []
         for at, done in enumerate(self.performed[: max(start, 0)]):
@@ -381,26 +356,15 @@ class _Amending:
         """The garment from pieces of these sizes, in the order of work that was begun."""
         one = {(row.name, row.size) for row in self.in_one}
         staged = Remaking(self.order, self.base, one, self.say).remade(sizes, self.amounts)
-        self.faults += (fault for fault in staged.faults if fault.is_error)
+        self.faults += (
+            fault for fault in staged.faults if fault.is_error and _told(fault) not in map(_told, self.faults)
+        )
         self.warnings += (fault for fault in staged.faults if not fault.is_error and fault not in self.warnings)
         return staged.value
 
 
-@dataclass(frozen=True)
-class _Runs:
-    """`now` for copies not told apart, `copies` for those that are, `together` for all from step `meet` on."""
-
-    now: Planned
-    copies: Mapping[int, Planned]
-    together: Planned
-    meet: int
-    count: int
-
-    def at(self, copy: int | None, step: int) -> Planned:
-        """The garment that a copy belongs to at a step."""
-        if step >= self.meet:
-            return self.together
-        return self.now if copy is None else self.copies.get(copy, self.now)
+def _told(fault: Fault) -> tuple[str, str]:
+    return fault.code, fault.headline
 
 
 def _are(count: int) -> str:

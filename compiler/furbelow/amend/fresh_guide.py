@@ -6,7 +6,7 @@ import hashlib
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from furbelow.amend.amend import BEFORE_CUTTING, Amended
+from furbelow.amend.amended import BEFORE_CUTTING, Amended
 from furbelow.amend.report import correction_steps, words_of
 from furbelow.garment.tags import copy_letter
 from furbelow.order.chain import Planned, guide_of

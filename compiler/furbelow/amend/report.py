@@ -7,7 +7,7 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from furbelow.amend.amend import BEFORE_CUTTING, Amended, Finding, Shared
+from furbelow.amend.amended import BEFORE_CUTTING, Amended, Finding, Shared
 from furbelow.amend.meeting import percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.verdict import Remedy, Verdict
