@@ -2,8 +2,8 @@
 
 `python -m tests.benchmarks.command` runs each call in turn, round after round, and prints the least and the middle
 processor time and wall time, and the ratio to the bare start. The goals hold on a quiet machine of two cores: help 60 ms,
-check 150 ms, make without PDF 500 ms, 800 ms with the exact cutting plan. Measured in November 2026 beside other work, as times
-of a bare start (13 to 15 ms): help 4, check 15 to 16, make without PDF 39 to 42.
+check 150 ms, make without PDF 500 ms, make 60 times a bare start. Measured in November 2026 beside other work, as times of a bare
+start (14 to 18 ms): help 4, check 15 to 17, make without PDF 33, make 58.
 """
 
 from __future__ import annotations
