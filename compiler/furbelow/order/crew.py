@@ -9,10 +9,11 @@ import os
 import sys
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator
-from concurrent.futures import Future, ProcessPoolExecutor
-from concurrent.futures.process import BrokenProcessPool
 from contextlib import suppress
-from typing import Protocol, TypeVar
+from typing import TYPE_CHECKING, Protocol, TypeVar
+
+if TYPE_CHECKING:  # who works alone loads none of it
+    from concurrent.futures import Future, ProcessPoolExecutor
 
 _Job = TypeVar("_Job")
 _Done = TypeVar("_Done")
@@ -66,6 +67,8 @@ class Workers:
             yield self._first(do, waiting)
 
     def _first(self, do: Callable[[_Job], _Done], waiting: deque[tuple[_Job, Future[_Done]]]) -> _Done:
+        from concurrent.futures.process import BrokenProcessPool
+
         for _ in range(_TRIES - 1):
             try:
                 done = waiting[0][1].result()
@@ -85,6 +88,7 @@ class Workers:
         self._pool.shutdown(cancel_futures=True)
 
     def _started(self) -> ProcessPoolExecutor:
+        from concurrent.futures import ProcessPoolExecutor
         from multiprocessing import get_context
 
         context = get_context("fork" if _may_fork() else "spawn")

@@ -13,7 +13,6 @@ from fractions import Fraction
 from functools import lru_cache
 from itertools import count
 from pickle import HIGHEST_PROTOCOL, dumps, loads
-from socket import gethostname
 
 from furbelow.diagnose.fault import Fault, Staged, has_errors
 from furbelow.garment.phrasing import Phrasing
@@ -275,6 +274,8 @@ def _elsewhere(of: Sent) -> Fault | None:
     """FB660 where what the workroom names, or the program itself, is not here as it was where the order came from."""
     if of.room_files == key_of_room(of.room):
         return None
+    from socket import gethostname
+
     named = ", ".join(named_by(of.room)) or "furbelow itself"
     headline = f"a worker on {gethostname()} has other files than this machine: {named}"
     help_ = "put the same files under the same path there, and the same furbelow, and run again"

@@ -26,15 +26,12 @@ def box(sections: int, longest: float) -> list[Row]:
 
 def tighten(rows: Sequence[Row], best: tuple[float, ...], more: Sequence[Row]) -> tuple[float, ...] | None:
     """The least lengths once `more` rows are added to `rows`, whose least lengths are `best`; None if none do."""
-    known = rows
-    for row in more:
-        a, b = row
+    for at, (a, b) in enumerate(more):
         if _dot(a, best) < b - TOLERANCE:
-            found = _on_row((1.0,) * len(best), known, row)
+            found = _on_row((1.0,) * len(best), [*rows, *more[:at]], (a, b))
             if found is None:
                 return None
             best = found
-        known = [*known, row]
     return best
 
 

@@ -76,7 +76,7 @@ def edge(sheet: Sheet, start: Point, end: Point, pattern: Pattern, inward: Point
     sheet.add(*_edge(start, end, pattern, inward, worked))
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=256)  # as `pen` keeps marks
 def _edge(start: Point, end: Point, pattern: Pattern, inward: Point, worked: bool) -> tuple[Mark, ...]:
     sheet = Sheet()
     ink = ACCENT if worked else INK

@@ -8,6 +8,7 @@ wrong half of a ply is hatched, as wrong sides are everywhere; plies of cloth wi
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 from itertools import pairwise
 from math import cos, hypot, pi, sin
 
@@ -26,7 +27,7 @@ from furbelow.s6_write.figures.language import (
     THIN,
     WRONG_SIDE,
 )
-from furbelow.s6_write.figures.pen import Point, Sheet
+from furbelow.s6_write.figures.pen import Mark, Point, Sheet
 from furbelow.s6_write.words.words import Words
 
 LEVEL = 12.5  # units from one ply to the next
@@ -53,14 +54,7 @@ class Section:
 
     def ply(self, points: Sequence[Point], wrong: int = 0, gathered: bool = False, trim: bool = False) -> None:
         """A ply along the points; `wrong` is 1 where its wrong side lies left of the way along it, -1 right, 0 unmarked."""
-        if gathered:
-            points = _rippled(points)
-        self.sheet.line(points, INK, PLY)
-        self.sheet.line(points, ELASTIC if trim else RIGHT_SIDE, PLY - 2 * PLAIN)
-        if wrong:
-            half = PLY / 2 - PLAIN
-            self.sheet.line(_beside(points, wrong * half / 2), WRONG_SIDE, half)
-            self.sheet.lines(_slants(points, wrong), SOFT, THIN)
+        self.sheet.add(*_ply(tuple(points), wrong, gathered, trim))
 
     def stitch(self, x_mm: float, low: float, high: float, worked: bool = True) -> Point:
         """A stitch through the plies from one level to another; where its upper end is."""
@@ -87,6 +81,20 @@ class Section:
         count = max(2, round((right - left) / 5))
         xs = [left + (right - left) * i / count for i in range(1, count)]
         self.sheet.lines([[(x, y - 3), (x, y + 3)] for x in xs], INK, THIN)
+
+
+@lru_cache(maxsize=256)  # as `pen` keeps marks
+def _ply(points: Sequence[Point], wrong: int, gathered: bool, trim: bool) -> tuple[Mark, ...]:
+    sheet = Sheet()
+    if gathered:
+        points = _rippled(points)
+    sheet.line(points, INK, PLY)
+    sheet.line(points, ELASTIC if trim else RIGHT_SIDE, PLY - 2 * PLAIN)
+    if wrong:
+        half = PLY / 2 - PLAIN
+        sheet.line(_beside(points, wrong * half / 2), WRONG_SIDE, half)
+        sheet.lines(_slants(points, wrong), SOFT, THIN)
+    return tuple(sheet.marks)
 
 
 def _rippled(points: Sequence[Point]) -> list[Point]:

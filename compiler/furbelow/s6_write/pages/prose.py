@@ -22,7 +22,7 @@ if TYPE_CHECKING:
 _TAGS = {"p", "br", "em", "strong", "code", "pre", "a", "ul", "ol", "li", "blockquote", "hr"}
 _DEEPEST = 20  # lists in lists, quotes in quotes, stress in stress
 _ADDRESSES = ("http://", "https://", "mailto:")
-# Most notes are a paragraph of plain words. To load what reads Markdown would take longer than all else of a page. A line
+# Most notes are paragraphs of plain words. To load what reads Markdown would take longer than all else of a page. A line
 # begins with a letter, so it is no list, quote or code, and has no space at its end, so it is not broken there.
 _PLAIN = re.compile(r"""[^\W\d_](?:[^\W_]|[,.;:!?'"()/%’‘“”„«»–—…-]|[ ](?!\n)|\n(?=[^\W\d_]))*""")
 
@@ -35,7 +35,7 @@ def safe_html(text: str) -> str:
     Fit to stand in a page as it is: whatever looks like HTML in the text comes out escaped.
     """
     plain = _plain(text)
-    return marked_html(text) if plain is None else f"<p>{plain}</p>"
+    return marked_html(text) if plain is None else "\n".join([f"<p>{paragraph}</p>" for paragraph in plain])
 
 
 def marked_html(text: str) -> str:
@@ -54,10 +54,10 @@ def marked_html(text: str) -> str:
     )
 
 
-def _plain(text: str) -> str | None:
-    """The text as it stands in its paragraph, where it is one and nothing in it is a sign of Markdown or HTML."""
-    text = text.rstrip(" \n")
-    return text if _PLAIN.fullmatch(text) else None
+def _plain(text: str) -> list[str] | None:
+    """The text as it stands in its paragraphs, where nothing in it is a sign of Markdown or HTML."""
+    paragraphs = text.rstrip(" \n").split("\n\n")
+    return paragraphs if all(map(_PLAIN.fullmatch, paragraphs)) else None
 
 
 @cache
@@ -76,7 +76,7 @@ def blocks(text: str) -> tuple[Block, ...]:
     if not text:
         return ()
     if (plain := _plain(text)) is not None:
-        return (Block("paragraph", (Run(plain.replace("\n", " ")),)),)
+        return tuple([Block("paragraph", (Run(paragraph.replace("\n", " ")),)) for paragraph in plain])
     from furbelow.s6_write.pages.block_reader import blocks_of  # with the libraries that read Markdown and HTML
 
     return blocks_of(marked_html(text))

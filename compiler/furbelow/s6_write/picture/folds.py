@@ -118,18 +118,19 @@ class _Level(NamedTuple):
     nearer: tuple[float, float]
 
 
+@lru_cache(maxsize=16)  # the outer layers stand alike where those under them are peeled back
 def columns_of(
     view: View,
     form: Form,
-    places: Sequence[Place],
+    places: tuple[Place, ...],
     piece: str,
-    above: Sequence[Waved],
+    above: tuple[Waved, ...],
     *,
     last: bool,
     span: float,
     most: int,
     fine: bool,
-    dips: Sequence[Dip] = (),
+    dips: tuple[Dip, ...] = (),
     floor: float = inf,
 ) -> tuple[tuple[Column, ...], tuple[Waved, ...]]:
     """The columns that can be seen, and the edge for the tier below.

@@ -49,14 +49,14 @@ def layer(sheet: Sheet, form: Form, view: View) -> Iterator[str]:
         columns, above = columns_of(
             view,
             form,
-            [place for place in sheet.outline if place.tier == number],
+            tuple([place for place in sheet.outline if place.tier == number]),
             f"{tier.piece} {sheet.number}",
             above,
             last=number == len(tiers) - 1,
             span=min(1.0, sheet.layer.share) * pi,
             most=sheet.most,
             fine=not sheet.under,
-            dips=[each.dip for each in tiers[: number + 1]],
+            dips=tuple([each.dip for each in tiers[: number + 1]]),
             floor=form.floor if any(any(each.dip) for each in tiers) else inf,
         )
         meshes.append([column for column in columns if column.angle <= sheet.cut])

@@ -142,6 +142,8 @@ class Messages:
 
     def _filled(self, pattern: Pattern, given: Given) -> str:
         """The pattern with its places filled in. Fails: TypeError for what can't be said in its place."""
+        if len(pattern) == 1 and isinstance(pattern[0], str):
+            return pattern[0]
         return "".join([part if isinstance(part, str) else self._place(part, given) for part in pattern])
 
     def _place(self, place: Place, given: Given) -> str:
