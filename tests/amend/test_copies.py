@@ -55,6 +55,7 @@ def test_what_one_copy_lacks_all_lack_by_their_share(name: str, size: str, piece
         one = amended(made, replace(measured("cut", piece, "length", top - OFF), copy=copy))
         assert one.findings[0].wanted == top
         assert not one.copies
+        assert not any("gores" in done.step.written.technique for done in one.now.rehearsal.run.performed[one.start :])
         assert told(one) == told(alike)
 
 

@@ -12,7 +12,7 @@ from fractions import Fraction
 
 from furbelow.amend.amended import BEFORE_CUTTING, CUT, Amended, Finding, Runs, Shared
 from furbelow.amend.as_cut import Sizes, with_cloth
-from furbelow.amend.copies import as_cut_out, as_one, sewn_to_one
+from furbelow.amend.copies import as_cut_out, as_one, cut_out_at, sewn_to_one
 from furbelow.amend.meeting import meeting, percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.remade import Remaking
@@ -168,7 +168,7 @@ class _Amending:
             else:
                 planned = piece.cut_length if one.size == "length" else piece.cut_depth
                 self._set(one, name, one.size, planned + one.value - wanted)
-            return Finding(one, wanted, CUT, None)
+            return Finding(one, wanted, cut_out_at(name, self.performed), None)
         closed = next(
             (
                 at

@@ -1,4 +1,4 @@
-"""Copies of a piece that are sewn to one length: which they are, and what they come to together.
+"""Pieces as they are cut out, and copies that are sewn to one length: which they are, and what they come to together.
 
 Panels that close to one ring, gores, and panels sewn side by side: the whole is as long as all copies together, and as deep as
 the shallowest, for the others are cut level with it.
@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
+from furbelow.amend.amended import CUT
 from furbelow.amend.as_cut import Sizes
 from furbelow.amend.read_record import Measured
 from furbelow.diagnose.fault import Span
@@ -35,6 +36,16 @@ def as_cut_out(piece: SolvedPiece, size: str, copy: int | None) -> Fraction:
         return piece.gore.cut_widths(widths[piece.gore.round[copy - 1]])[0]
     shape = piece.gore or piece.ring
     return shape.cut_top if shape else piece.cut_length
+
+
+def cut_out_at(piece: str, performed: Sequence[Performed]) -> int:
+    """The step that cuts the piece out of its rectangle; CUT where it comes so from the cutting table."""
+    shaped = (
+        at
+        for at, done in enumerate(performed)
+        if done.before.cloths[piece].blank and not done.after.cloths[piece].blank
+    )
+    return next(shaped, CUT)
 
 
 def as_one(
