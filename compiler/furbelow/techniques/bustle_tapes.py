@@ -230,6 +230,7 @@ class BustleTapes:
                 if facts.alike
                 else (Action(name, facts.many, run=True) for name in ("bustle-tapes-draw-each", "bustle-tapes-knot"))
             ),
+            Action("bustle-tapes-tuck", facts.many),
         )
         cautions = (PINS_OUT, HAND_NEEDLE, TRIP, CHILD)
         return Instructions(
