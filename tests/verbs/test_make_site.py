@@ -365,7 +365,8 @@ def test_the_folder_of_who_has_left_the_class_is_named(tmp_path: Path, capsys: p
 def test_a_warning_that_is_the_same_for_all_is_printed_once(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     roster = tmp_path / "class.csv"
     roster.write_text(HEADING + "Ada;79.8;101.5;103.9;44\nBo;79.8;101.5;103.9;44\n", encoding="utf-8")
-    room = SPECS / "workrooms" / "theatre.yaml"
+    room = tmp_path / "room.yaml"
+    room.write_text("workroom: 1\nsitting: 30 min\n", encoding="utf-8")
     call = ("--class", roster, "--workroom", room, "--no-pdf", "--out", tmp_path / "out")
     assert make(*call) == 0
     assert capsys.readouterr().err.count("warning FB603") == 1
