@@ -160,7 +160,7 @@ def _once(words: Messages) -> Callable[..., str]:
     return once
 
 
-_PARTS = 2048
+_PARTS = 512  # some 3 MB, for an operation is kept with its drawings
 
 
 @cache
