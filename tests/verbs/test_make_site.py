@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import csv
 import html
 import io
@@ -11,11 +12,13 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 import pytest
+from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment.wearer import Wearer
 from furbelow.measure.quantity import Quantity, parse_quantity, show_length
 from furbelow.order.shelf import folder_names
 from furbelow.s1_read.read_wearers import read_wearers
 from furbelow.verbs.command import run
+from furbelow.verbs.reading import Reader
 
 SPECS = Path(__file__).parents[2] / "specs"
 LARKSPUR, CLASS = str(SPECS / "larkspur.yaml"), SPECS / "wearers" / "class.yaml"
@@ -362,14 +365,13 @@ def test_the_folder_of_who_has_left_the_class_is_named(tmp_path: Path, capsys: p
     assert (tmp_path / "out" / "ada" / "guide.html").is_file()
 
 
-def test_a_warning_that_is_the_same_for_all_is_printed_once(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    roster = tmp_path / "class.csv"
-    roster.write_text(HEADING + "Ada;79.8;101.5;103.9;44\nBo;79.8;101.5;103.9;44\n", encoding="utf-8")
-    room = tmp_path / "room.yaml"
-    room.write_text("workroom: 1\nsitting: 30 min\n", encoding="utf-8")
-    call = ("--class", roster, "--workroom", room, "--no-pdf", "--out", tmp_path / "out")
-    assert make(*call) == 0
-    assert capsys.readouterr().err.count("warning FB603") == 1
-    assert make(*call, "--format", "json", "--recut") == 0
-    told = json.loads(capsys.readouterr().out)
-    assert [fault["code"] for fault in told["faults"]] == ["FB603"]
+def test_a_warning_that_is_the_same_for_many_is_printed_once(capsys: pytest.CaptureFixture[str]) -> None:
+    reader = Reader(argparse.Namespace(called="make"))
+    warning = Fault("FB603", "the work goes on for longer than a sitting", severity=Severity.WARNING)
+    error = Fault("FB402", "the waist is too narrow")
+    for _ in range(3):
+        reader.tell([warning, error])
+    printed = capsys.readouterr().err
+    assert printed.count("FB603") == 1
+    assert printed.count("FB402") == 3  # an error is each one's own
+    assert reader.told.count(warning) == 3
