@@ -6,10 +6,11 @@ import re
 from fractions import Fraction
 
 import pytest
+from furbelow.garment.technique import CautionKind
 from furbelow.garment.workroom import Workroom
 from furbelow.resources import template
 from furbelow.techniques import _modules
-from furbelow.techniques.shared.iron import PRESSES
+from furbelow.techniques.shared.iron import IRON_SET, PRESSES, SET_BY_STEP
 
 from tests.small_guide import small_guide, texts_of, tools_in
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
@@ -153,6 +154,8 @@ def test_buttons_are_pressed_round_and_set_no_heat() -> None:
 NO_IRON = {
     "fastening-snap-beneath",
     "interface-iron",
+    "join-ends-sew-open",
+    "join-ends-sew-open-panels",
     "shirring-iron",
     "starch-dip",
 }
@@ -169,3 +172,36 @@ def test_all_sentences_that_press_are_known_as_such() -> None:
     sets = {name for name in said if name.startswith(("iron-", "press-title", "press-aim"))}
     pressing = {name for name, text in said.items() if re.search(r"\b[Pp]ress\b|\biron\b", text)}
     assert pressing - sets - NO_IRON == PRESSES
+
+
+FOLDED = (
+    """
+skirt: {from: lawn, length: hip_girth + 16 cm, depth: 45 cm}
+frill: {from: lawn, length: skirt.length, depth: 10 cm}
+""",
+    """
+- french seam: {of: skirt}
+- join ends: {of: frill}
+- neaten: {seam: frill.ends}
+- stack layers: {layers: [frill.top, frill.bottom], as: folded}
+- attach: {edge: folded, to: skirt.bottom, seam: 1 cm}
+- neaten: {seam: folded}
+- folded casing: {edge: skirt.top, depth: 24 mm}
+- insert elastic: {elastic: elastic, into: skirt.top, length: waist_girth - 8 cm}
+- close gap: {of: skirt.top}
+""",
+)
+
+
+@pytest.mark.parametrize("name", [*sorted(GARMENTS), "folded"])
+def test_nothing_is_pressed_before_the_iron_is_set_and_warned_of(name: str) -> None:
+    pieces, steps = {**GARMENTS, "folded": FOLDED}[name]
+    guide = small_guide(pieces, steps, own=OWN, materials=SUPPLIES)
+    is_set = warned = False
+    for operation in guide.operations:
+        warned |= any(caution.kind is CautionKind.HEAT for caution in operation.cautions)
+        for step in operation.steps:
+            is_set |= step.message in IRON_SET | SET_BY_STEP
+            if step.message in PRESSES:
+                assert is_set, f"{operation.place(step)} {step.text}"
+                assert warned, f"{operation.place(step)} {step.text}"

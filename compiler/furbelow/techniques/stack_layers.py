@@ -41,6 +41,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
+from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import marked_in, marked_said, parts_apart, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
@@ -267,6 +268,9 @@ class StackLayers:
                     "from-edge": Length(HOLDING_ROW, "about"),
                     "deep": Length(say.solved.pieces[band].depth),
                 },
+                (iron_hot(done, say),),
+                iron_tools(done, say, band),
+                pressed=(band,),
             )
         layers, ring = stacked.edges(done), done.before.ring(edge)
         loose = next((layer for layer in layers if tails_hang(layer)), None)

@@ -57,8 +57,6 @@ PRESSES = frozenset(
         "godets-other",
         "interface-crease",
         "interface-fuse",
-        "join-ends-sew-open",
-        "join-ends-sew-open-panels",
         "lapped-seam-fold",
         "narrow-hem-first-turn",
         "narrow-hem-second-turn",
