@@ -254,7 +254,7 @@ def test_a_train_is_tried_on_once_no_pin_is_left_in_it() -> None:
     texts = [step.text for step in look.steps]
     pins, worn = (
         next(at for at, text in enumerate(texts) if text.startswith(begins))
-        for begins in ("Count the pins", "Put it on")
+        for begins in ("Count the pins", "Draw the train up again")
     )
     assert pins < worn
 

@@ -147,6 +147,7 @@ class Tool(StrEnum):
     FIRE_LABEL = "fire label"
     SAFETY_PIN = "safety pin"
     SAFETY_PINS = "two safety pins"
+    SMALL_SAFETY_PINS = "small safety pins"
     BODKIN = "bodkin"
     AWL = "awl"
     EYELET_TOOL = "eyelet tool"

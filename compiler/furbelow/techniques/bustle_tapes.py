@@ -223,6 +223,7 @@ class BustleTapes:
             Action("bustle-tapes-middle"),
             *((Action("bustle-tapes-mark-one"),) if facts.many == 1 else MARKED),
             Action("bustle-tapes-sew", facts.many),
+            Action("bustle-tapes-stitch", facts.many),
             Action("bustle-tapes-rings", facts.many),
             Action("bustle-tapes-thread", facts.many),
             *(
@@ -230,11 +231,17 @@ class BustleTapes:
                 if facts.alike
                 else (Action(name, facts.many, run=True) for name in ("bustle-tapes-draw-each", "bustle-tapes-knot"))
             ),
+            Action("bustle-tapes-mark-cord", facts.many),
             Action("bustle-tapes-tuck", facts.many),
         )
         cautions = (PINS_OUT, HAND_NEEDLE, TRIP, CHILD)
         return Instructions(
-            "bustle-tapes-title", "bustle-tapes-aim", actions, values, cautions, (Tool.PINS, Tool.HAND_NEEDLE)
+            "bustle-tapes-title",
+            "bustle-tapes-aim",
+            actions,
+            values,
+            cautions,
+            (Tool.PINS, Tool.HAND_NEEDLE, Tool.SMALL_SAFETY_PINS),
         )
 
 

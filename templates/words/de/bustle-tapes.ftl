@@ -36,7 +36,10 @@ bustle-tapes-lines = { $tapes } gerade Linien kreiden, von jeder oberen Markieru
 
 ## Nähen und einziehen
 
-bustle-tapes-sew = { $cut } { $tape } abschneiden und an beiden Enden { $turn } einschlagen. Von der oberen Markierung nach unten auf die Linie stecken und beide langen Kanten feststeppen, { $stitch }.
+bustle-tapes-sew = { $cut } { $tape } abschneiden und an beiden Enden { $turn } einschlagen. Von der oberen Markierung nach unten auf die Linie { pin-start }.
+bustle-tapes-stitch = Die Arbeit so legen, dass nur das Rückenteil unter der Nadel liegt. Beide langen Kanten des Bandes feststeppen, { $stitch }. Die Nähte sieht man auf der rechten Seite.
+    .check = Unter dem Band ist nichts als das Rückenteil mitgefasst.
+    .remedy = Wo etwas anderes mitgefasst ist, auftrennen und diese Strecke neu nähen.
 bustle-tapes-rings = { $rings } Ringe von Hand auf das Band nähen, { $every } voneinander, den ersten am oberen und den letzten am unteren Ende: je acht Stiche, durch das Band und nicht durch den Rock.
     .check = An jedem Ring gezogen, rührt er sich nicht.
     .remedy = Mit doppeltem Faden neu annähen.
@@ -50,4 +53,5 @@ bustle-tapes-knot = Die Kordel an den obersten Ring knoten und nur eine Schlaufe
     .check = Am Saum gezogen, bleibt jedes Band so lang, wie es gezogen wurde.
     .tolerance = { $off } mehr oder weniger
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-tuck = Das Ende, das übrig ist, aufwickeln und hinter das Band stecken, damit nichts herunterhängt.
+bustle-tapes-mark-cord = Die Kordel an ihrem Knoten mit zwei Stichen in einer anderen Farbe markieren: Dort wird sie jedes Mal geknotet, wenn die Schleppe hochgezogen wird.
+bustle-tapes-tuck = Das Ende, das übrig ist, um zwei Finger wickeln und mit einer kleinen geschlossenen Sicherheitsnadel am Band feststecken, damit nichts herunterhängt.

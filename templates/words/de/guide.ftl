@@ -76,6 +76,6 @@ last-look-edges = Auf links wenden und an jeder Kante entlangsehen.
     .check = Keine Kante franst aus, keine Lage ist an falscher Stelle mitgefasst.
     .remedy = Versäubern oder neu nähen, was auffällt.
 # Bänder raffen eine Schleppe.
-last-look-drawn-up = Mit den Schuhen, die dazu getragen werden, und mit geraffter Schleppe anziehen. Ein paar Schritte gehen.
+last-look-drawn-up = Die Schleppe wieder hochziehen, jede Kordel an ihrer Markierung geknotet. Mit den Schuhen anziehen, die dazu getragen werden. Ein paar Schritte gehen.
     .check = Der Saum kommt rundum nicht auf den Boden.
     .remedy = Ausziehen, alle Kordeln um gleich viel weiter ziehen und die Stelle an jeder Kordel markieren.

@@ -36,8 +36,18 @@ seam-open-gap = { $which ->
     [only] Auf der linken Stoffseite eine Lücke von { $gap-from } bis { $gap-to } unter der oberen Kante markieren, an beiden Kanten, die zusammengenäht werden.
    *[numbered] Auf der linken Stoffseite eine Lücke von { $gap-from } bis { $gap-to } unter der oberen Kante markieren, an beiden Kanten von { seam-named }.
  }
-join-ends-sew-open = { $seam-width } neben den Enden steppen, insgesamt { $sewn }, { $stitch }. An jeder Markierung anhalten und verriegeln; was dahinter liegt, offen lassen. Die Nahtzugaben mit den Fingern auseinanderstreichen.
-    .check = Die Naht beginnt und endet an ihren Markierungen.
+seam-sewn = { $opens-above ->
+    [yes] von der Markierung der Öffnung
+   *[no] von der oberen Kante
+ }{ $opens-between ->
+    [yes] { " " }bis zur oberen Markierung der Lücke, dann von ihrer unteren
+   *[no] { "" }
+ } { $opens-below ->
+    [yes] bis zur Markierung des Schlitzes
+   *[no] bis zur unteren Kante
+ }
+join-ends-sew-open = { $seam-width } neben den Enden steppen, { seam-sewn }, insgesamt { $sewn }, { $stitch }, an jedem Ende und jeder Markierung ein paar Stiche zurück. Die Nahtzugaben mit den Fingern auseinanderstreichen.
+    .check = Kein Stich liegt hinter einer Markierung, und was offen bleiben soll, ist offen.
     .remedy = Was über eine Markierung hinaus genäht ist, auftrennen und dort neu verriegeln.
 # Nur eine der Nähte bleibt offen: zuerst die anderen.
 join-ends-sew-closed = { $others ->
@@ -46,7 +56,7 @@ join-ends-sew-closed = { $others ->
  }
     .check = Keine Naht beginnt oder endet vor einer Kante.
     .remedy = Über das Ende der Naht hinweg bis zur Kante weiternähen.
-join-ends-sew-open-panels = Von der markierten Naht nur nähen, was zwischen oder unter ihren Markierungen liegt, zusammen { $sewn }, an beiden Enden ein paar Stiche zurück. Die Nahtzugaben aller Nähte mit den Fingern auseinanderstreichen.
+join-ends-sew-open-panels = Die markierte Naht nur { seam-sewn } nähen, zusammen { $sewn }, an jedem Ende und jeder Markierung ein paar Stiche zurück. Die Nahtzugaben aller Nähte mit den Fingern auseinanderstreichen.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -36,7 +36,10 @@ bustle-tapes-lines = Chalk { $tapes } straight lines, from each upper mark towar
 
 ## Sew and thread
 
-bustle-tapes-sew = Cut { $cut } of { $tape } and fold { $turn } under at both ends. { pin-start } it along its line from the upper mark down and sew down both long edges, { $stitch }.
+bustle-tapes-sew = Cut { $cut } of { $tape } and fold { $turn } under at both ends. { pin-start } it along its line from the upper mark down.
+bustle-tapes-stitch = Lay the work so that only the back is under the needle. Sew down both long edges of the tape, { $stitch }. The rows show on the right side.
+    .check = Nothing but the back is caught under the tape.
+    .remedy = Unpick where anything else was caught, and sew that stretch again.
 bustle-tapes-rings = Sew { $rings } rings on to the tape by hand, { $every } from each other, from its upper end to its lower end. Take eight stitches for each, through the tape and not through the skirt.
     .check = A tug at each ring does not move it.
     .remedy = Sew it on again with doubled thread.
@@ -50,4 +53,5 @@ bustle-tapes-knot = Knot the cord to the uppermost ring and pull only a loop of 
     .check = Pulled at the hem, each tape stays as long as it was drawn.
     .tolerance = { $off } more or less
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-tuck = Wind up the end that is left and tuck it behind the tape, so that nothing hangs down.
+bustle-tapes-mark-cord = Mark the cord at its knot with two stitches in another colour: there it is knotted each time the train is drawn up.
+bustle-tapes-tuck = Wind the end that is left round two fingers and pin the coil to the tape with a small closed safety pin, so that nothing hangs down.

@@ -76,6 +76,6 @@ last-look-edges = Turn it inside out and look along every edge.
     .check = No edge frays, no layer is caught where it should not be.
     .remedy = Neaten or sew again what you find.
 # Tapes draw up a train.
-last-look-drawn-up = Put it on with the shoes that go with it, the train drawn up. Walk a few steps.
+last-look-drawn-up = Draw the train up again, each cord knotted at its mark. Put it on with the shoes that go with it. Walk a few steps.
     .check = The hem clears the floor all round.
     .remedy = Take it off, draw every cord a little more, each by the same, and mark the place on each cord.

@@ -37,8 +37,19 @@ seam-open-gap = { $which ->
     [only] On the wrong side mark a gap from { $gap-from } to { $gap-to } below the top edge, on both edges that are sewn together.
    *[numbered] On the wrong side mark a gap from { $gap-from } to { $gap-to } below the top edge, on both edges of { seam-named }.
  }
-join-ends-sew-open = Sew { $seam-width } from the ends, { $sewn } in all, { $stitch }. Stop at each mark and sew a few stitches back there, and leave what lies beyond open. Press the margins apart with your fingers.
-    .check = The seam begins and ends at its marks.
+# Where a seam that is left open for a stretch is sewn, from above downwards.
+seam-sewn = { $opens-above ->
+    [yes] from the mark of the opening
+   *[no] from the top edge
+ }{ $opens-between ->
+    [yes] { " " }to the upper mark of the gap, then from its lower mark
+   *[no] { "" }
+ } { $opens-below ->
+    [yes] down to the mark of the slit
+   *[no] down to the lower edge
+ }
+join-ends-sew-open = Sew { $seam-width } from the ends, { seam-sewn }, { $sewn } in all, { $stitch }, a few stitches back at each end and mark. Press the margins apart with your fingers.
+    .check = No stitch lies past a mark, and what is to stay open is open.
     .remedy = Unpick what is sewn past a mark, and sew back again there.
 # Only one of the seams is left open: first the others.
 join-ends-sew-closed = { $others ->
@@ -47,7 +58,7 @@ join-ends-sew-closed = { $others ->
  }
     .check = No row begins or ends short of an edge.
     .remedy = Sew on over the end of the row to the edge.
-join-ends-sew-open-panels = Of the marked seam sew only what lies between its marks or below them, { $sewn } in all, with a few stitches back at both ends. Press the margins of all seams apart with your fingers.
+join-ends-sew-open-panels = Of the marked seam sew only what lies { seam-sewn }, { $sewn } in all, with a few stitches back at each end and mark. Press the margins of all seams apart with your fingers.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -36,7 +36,10 @@ bustle-tapes-lines = Traza { $tapes } líneas rectas, de cada marca de arriba ha
 
 ## Coser y enhebrar
 
-bustle-tapes-sew = Corta { $cut } de { $tape } y remete { $turn } en los dos extremos. Sujétala con alfileres sobre la línea desde la marca de arriba hacia abajo y cose los dos bordes largos, { $stitch }.
+bustle-tapes-sew = Corta { $cut } de { $tape } y remete { $turn } en los dos extremos. Sujétala con alfileres sobre la línea desde la marca de arriba hacia abajo.
+bustle-tapes-stitch = Pon la labor de modo que solo la espalda quede bajo la aguja. Cose los dos bordes largos de la cinta, { $stitch }. Las costuras se ven por el derecho.
+    .check = Bajo la cinta no ha quedado cogido nada más que la espalda.
+    .remedy = Descose donde se cogió otra cosa y cose otra vez ese tramo.
 bustle-tapes-rings = Cose a mano { $rings } anillas en la cinta, a { $every } una de otra, la primera en el extremo de arriba y la última en el de abajo: ocho puntadas cada una, en la cinta y no en la falda.
     .check = Al tirar de cada anilla no se mueve.
     .remedy = Vuelve a coserla con hilo doble.
@@ -50,4 +53,5 @@ bustle-tapes-knot = Anuda el cordón a la anilla de arriba pasando por el nudo s
     .check = Al tirar del bajo, cada cinta sigue midiendo lo mismo.
     .tolerance = { $off } de más o de menos
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-tuck = Enrolla el cabo que sobra y mételo detrás de la cinta, para que nada cuelgue.
+bustle-tapes-mark-cord = Marca el cordón en su nudo con dos puntadas de otro color: ahí se anuda cada vez que se recoge la cola.
+bustle-tapes-tuck = Enrolla en dos dedos el cabo que sobra y prende el rollito a la cinta con un imperdible pequeño cerrado, para que nada cuelgue.

@@ -76,6 +76,6 @@ last-look-edges = Ponla del revés y repasa todos los bordes.
     .check = Ningún borde se deshilacha y ninguna capa está pillada donde no debe.
     .remedy = Sobrehíla o vuelve a coser lo que encuentres.
 # Unas cintas recogen una cola.
-last-look-drawn-up = Póntela con los zapatos que lleva y la cola recogida. Da unos pasos.
+last-look-drawn-up = Recoge otra vez la cola, con cada cordón anudado en su marca. Póntela con los zapatos que lleva. Da unos pasos.
     .check = El bajo no toca el suelo en ningún sitio.
     .remedy = Quítatela, tira un poco más de todos los cordones, lo mismo de cada uno, y marca el sitio en cada cordón.

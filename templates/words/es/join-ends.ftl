@@ -36,8 +36,18 @@ seam-open-gap = { $which ->
     [only] Por el revés marca un hueco de { $gap-from } a { $gap-to } bajo el borde superior, en los dos bordes que se cosen juntos.
    *[numbered] Por el revés marca un hueco de { $gap-from } a { $gap-to } bajo el borde superior, en los dos bordes de { seam-named }.
  }
-join-ends-sew-open = Cose a { $seam-width } de los extremos, { $sewn } en total, { $stitch }. Para en cada marca, remata ahí y deja abierto lo que queda más allá. Abre los márgenes con los dedos.
-    .check = La costura empieza y acaba en sus marcas.
+seam-sewn = { $opens-above ->
+    [yes] desde la marca de la abertura
+   *[no] desde el borde superior
+ }{ $opens-between ->
+    [yes] { " " }hasta la marca superior del hueco y luego desde la inferior
+   *[no] { "" }
+ } { $opens-below ->
+    [yes] hasta la marca de la abertura del bajo
+   *[no] hasta el borde inferior
+ }
+join-ends-sew-open = Cose a { $seam-width } de los extremos, { seam-sewn }, { $sewn } en total, { $stitch }, con unas puntadas atrás en cada extremo y en cada marca. Abre los márgenes con los dedos.
+    .check = Ninguna puntada pasa de una marca, y lo que debe quedar abierto lo está.
     .remedy = Descose lo que pase de una marca y vuelve a rematar ahí.
 # Solo una de las costuras queda abierta: primero las demás.
 join-ends-sew-closed = { $others ->
@@ -46,7 +56,7 @@ join-ends-sew-closed = { $others ->
  }
     .check = Ninguna costura empieza ni acaba antes de un borde.
     .remedy = Sigue cosiendo sobre el final de la costura hasta el borde.
-join-ends-sew-open-panels = De la costura marcada cose solo lo que queda entre sus marcas o debajo de ellas, { $sewn } en total, con unas puntadas atrás en los dos extremos. Abre con los dedos los márgenes de todas las costuras.
+join-ends-sew-open-panels = De la costura marcada cose solo lo que va { seam-sewn }, { $sewn } en total, con unas puntadas atrás en cada extremo y en cada marca. Abre con los dedos los márgenes de todas las costuras.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

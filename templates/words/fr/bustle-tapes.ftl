@@ -36,7 +36,10 @@ bustle-tapes-lines = Tracer { $tapes } lignes droites, de chaque repère du haut
 
 ## Coudre et enfiler
 
-bustle-tapes-sew = Couper { $cut } de { $tape } et rentrer { $turn } aux deux bouts. Épingler sur la ligne, du repère du haut vers le bas, et piquer les deux longs bords, { $stitch }.
+bustle-tapes-sew = Couper { $cut } de { $tape } et rentrer { $turn } aux deux bouts. Épingler sur la ligne, du repère du haut vers le bas.
+bustle-tapes-stitch = Poser l’ouvrage pour que seul le dos soit sous l’aiguille. Piquer les deux longs bords du ruban, { $stitch }. Les piqûres se voient sur l’endroit.
+    .check = Rien d’autre que le dos n’est pris sous le ruban.
+    .remedy = Découdre là où autre chose est pris et refaire ce passage.
 bustle-tapes-rings = Coudre à la main { $rings } anneaux sur le ruban, à { $every } l’un de l’autre, le premier au bout du haut et le dernier au bout du bas : huit points chacun, dans le ruban et non dans la jupe.
     .check = Tiré d’un coup sec, aucun anneau ne bouge.
     .remedy = Le recoudre avec du fil double.
@@ -50,4 +53,5 @@ bustle-tapes-knot = Nouer le cordon à l’anneau du haut en ne passant qu’une
     .check = Si l’on tire sur l’ourlet, chaque ruban garde sa longueur.
     .tolerance = { $off } de plus ou de moins
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-tuck = Enrouler le bout qui reste et le glisser derrière le ruban, pour que rien ne pende.
+bustle-tapes-mark-cord = Marquer le cordon à son nœud de deux points d’une autre couleur{ "\u00A0" }: on le noue là chaque fois que la traîne est relevée.
+bustle-tapes-tuck = Enrouler autour de deux doigts le bout qui reste et épingler ce petit rouleau au ruban avec une petite épingle à nourrice fermée, pour que rien ne pende.

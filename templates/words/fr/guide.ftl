@@ -76,6 +76,6 @@ last-look-edges = Mettre le vêtement à l’envers et regarder le long de chaqu
     .check = Aucun bord ne s’effiloche, aucune épaisseur n’est prise où elle ne doit pas l’être.
     .remedy = Surfiler ou repiquer ce qui en a besoin.
 # Des rubans relèvent une traîne.
-last-look-drawn-up = L’enfiler avec les chaussures qui vont avec, la traîne relevée. Faire quelques pas.
+last-look-drawn-up = Relever de nouveau la traîne, chaque cordon noué à son repère. L’enfiler avec les chaussures qui vont avec. Faire quelques pas.
     .check = L’ourlet ne touche le sol nulle part.
     .remedy = L’ôter, tirer tous les cordons un peu plus, d’autant chacun, et marquer l’endroit sur chaque cordon.

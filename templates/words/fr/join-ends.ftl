@@ -39,8 +39,18 @@ seam-open-gap = { $which ->
     [any] Sur l’envers, marquer un espace de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords d’une des coutures.
    *[numbered] Sur l’envers, marquer un espace de { $gap-from } à { $gap-to } sous le bord supérieur, sur les deux bords de { seam-named }.
  }
-join-ends-sew-open = Piquer à { $seam-width } des bouts, { $sewn } en tout, { $stitch }. S’arrêter à chaque repère avec un point d’arrêt et laisser ouvert ce qui est au-delà. Ouvrir les marges avec les doigts.
-    .check = La couture commence et finit à ses repères.
+seam-sewn = { $opens-above ->
+    [yes] du repère de l’ouverture
+   *[no] du bord supérieur
+ }{ $opens-between ->
+    [yes] { " " }jusqu’au repère supérieur de l’espace, puis de son repère inférieur
+   *[no] { "" }
+ } { $opens-below ->
+    [yes] jusqu’au repère de la fente
+   *[no] jusqu’au bord inférieur
+ }
+join-ends-sew-open = Piquer à { $seam-width } des bouts, { seam-sewn }, { $sewn } en tout, { $stitch }, quelques points arrière à chaque bout et à chaque repère. Ouvrir les marges avec les doigts.
+    .check = Aucun point ne dépasse un repère, et ce qui doit rester ouvert l’est.
     .remedy = Découdre ce qui dépasse un repère et refaire là le point d’arrêt.
 # Une seule des coutures reste ouverte : d’abord les autres.
 join-ends-sew-closed = { $others ->
@@ -49,7 +59,7 @@ join-ends-sew-closed = { $others ->
  }
     .check = Aucune couture ne commence ni ne finit avant un bord.
     .remedy = Repiquer par-dessus le bout de la couture jusqu’au bord.
-join-ends-sew-open-panels = De la couture repérée, ne piquer que ce qui est entre ses repères ou au-dessous, { $sewn } en tout, quelques points arrière aux deux bouts. Ouvrir avec les doigts les marges de toutes les coutures.
+join-ends-sew-open-panels = De la couture repérée, ne piquer que la partie qui va { seam-sewn }, { $sewn } en tout, quelques points arrière à chaque bout et à chaque repère. Ouvrir avec les doigts les marges de toutes les coutures.
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
 

@@ -33,6 +33,7 @@ _DECLARED = {
     Tool.BLUNT_STICK: "tool-blunt-stick",
     Tool.SAFETY_PINS: "tool-safety-pins",
     Tool.SAFETY_PIN: "tool-safety-pin",
+    Tool.SMALL_SAFETY_PINS: "tool-small-safety-pins",
     Tool.BODKIN: "tool-bodkin",
     Tool.AWL: "tool-awl",
     Tool.EYELET_TOOL: "tool-eyelet-tool",

@@ -10,7 +10,7 @@ from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, SeamGap, State
 from furbelow.garment.levels import levels_of
 from furbelow.garment.lying import Window
-from furbelow.garment.message import Length, Value
+from furbelow.garment.message import Length, Value, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -111,6 +111,9 @@ def open_said(done: Performed, say: Phrasing) -> dict[str, Value]:
         "gap-from": Length(begins),
         "gap-to": Length(begins + given["gap"]),
         "sewn": Length(_sewn(done, say)),
+        "opens-above": flag("open" in step.amounts),
+        "opens-between": flag("gap" in step.amounts),
+        "opens-below": flag("open at hem" in step.amounts),
     }
 
 
