@@ -167,12 +167,12 @@ def test_neatening_promises_what_it_can_hold(cloth: str, by: str, aim: str) -> N
 @pytest.mark.parametrize(
     ("places", "title"),
     [
-        ("edge: [upper.top, lower.bottom]", "Neaten 2 edges"),
-        ("seam: [upper.ends, lower.ends]", "Neaten 2 margins"),
-        ("edge: upper.top, seam: upper.ends", "Neaten 2 edges and margins"),
+        ("edge: [upper.top, lower.bottom]", "Neaten 2 edges of the upper and the lower"),
+        ("seam: [upper.ends, lower.ends]", "Neaten 2 margins of the upper and the lower"),
+        ("edge: upper.top, seam: upper.ends", "Neaten 2 edges and margins of the upper"),
     ],
 )
-def test_a_heading_counts_the_edges_and_margins_that_are_neatened(places: str, title: str) -> None:
+def test_a_heading_counts_the_edges_and_margins_that_are_neatened_and_says_of_what(places: str, title: str) -> None:
     assert _last(_tiers(f"{RINGS}\n- neaten: {{{places}}}")).title == title
 
 
