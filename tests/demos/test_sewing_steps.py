@@ -147,7 +147,9 @@ def test_a_zigzag_round_a_ring_ends_on_its_start_and_never_runs_off(name: str, s
 
 def test_an_overlocker_runs_off_the_edge_when_it_has_passed_its_start() -> None:
     texts = [
-        step.text for step in steps_of(guide("foxglove", "C")) if step.text.startswith("Begin at a side seam. Overlock")
+        step.text
+        for step in steps_of(guide("foxglove", "C"))
+        if step.text.startswith("Begin at an upright seam. Overlock")
     ]
     assert texts
     assert all("2 cm over the start, then run off the edge" in text for text in texts)

@@ -32,7 +32,7 @@ def test_a_gap_is_unpicked_in_the_seam_once_the_row_is_sewn_all_round(pieces: st
     assert (made.after.casings[casing].width, made.after.casings[casing].gap) == (23, 23)
     assert made.sewn[-1].length == 1200  # nothing is left open in the row
     words = worked.words()
-    assert "Press the upright seam of" in words
+    assert "Press open the upright seam that closed" in words
     assert "between the fold and the row with a seam ripper, 2.3 cm, and nowhere else" in words
     assert "A seam ripper slips" in words
     closed = worked.performed[-1]
@@ -117,3 +117,11 @@ def test_a_band_is_named_by_itself_by_its_edges_or_by_what_it_was_sewn_to(name: 
 def test_a_folded_casing_is_named_by_its_edge_or_its_piece(name: str) -> None:
     steps = ON_EDGE.replace("into: skirt.top", f"into: {name}").replace("{of: skirt.top}", f"{{of: {name}}}")
     sound(FOLDED, steps)
+
+
+def test_the_two_edges_of_a_folded_band_are_neatened_together_from_an_upright_seam() -> None:
+    steps = ON_BAND.partition("- band casing")[0]
+    channel = "- channel band: {band: band, as: band_edge, channel: 28 mm}\n- neaten: {edge: band_edge}"
+    words = sound(BANDED.replace("25 mm", "45 mm"), f"{steps}{channel}").words()
+    assert "the band edge, both layers together" in words
+    assert "side seam. Zigzag" not in words

@@ -193,3 +193,20 @@ def test_box_pleats_on_a_flat_edge_have_their_marks_in_the_middle() -> None:
     assert "every 25 cm, 10 times, the first 12.5 cm from one end" in box[0]
     knife = _said(sound(pieces, steps.replace("KIND", "knife")), "pleats")
     assert "every 25 cm, 10 times, from one end" in knife[0]
+
+
+@pytest.mark.parametrize(
+    ("cloth", "said"),
+    [
+        ("net", "Cut out the loops of thread that mark the net top."),
+        ("lawn", "Rub out the marks that the net top has."),
+    ],
+)
+def test_old_marks_are_taken_out_as_the_cloth_bears_them(cloth: str, said: str) -> None:
+    waist = WAIST.replace(
+        "gather: {edge: net_top, to: lining.top}", "gather: {edge: net_top, to: lining.top, behind: 55 %}"
+    )
+    steps = f"{RINGS.replace('SEAM', '1 cm')}\n- neaten: {{seam: [upper.ends, flounce.top]}}\n{waist}"
+    worked = sound(TIERS.replace("upper: {from: net", f"upper: {{from: {cloth}"), steps)
+    old = [text for text in _said(worked, "gather", 1) if "marks that" in text or "loops" in text]
+    assert [text.partition(" The bright thread")[0] for text in old] == [said]

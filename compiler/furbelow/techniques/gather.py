@@ -16,6 +16,7 @@ from furbelow.diagnose.fault import Fault, Severity
 from furbelow.garment import limits, mends
 from furbelow.garment.attachment import mark_for
 from furbelow.garment.bench import Bench, Edge
+from furbelow.garment.limits import is_net
 from furbelow.garment.lying import Held, Ledger, Lies, OnCloth
 from furbelow.garment.matching import EVEN, cloth_marks, divisions
 from furbelow.garment.message import Length, Number, Ratio, Share, Things, Values, edge_said, flag
@@ -228,7 +229,7 @@ class Gather:
             actions.append(each("gather-fold-ring" if ring else "gather-fold-flat"))
         if not even:
             if edge.marks:
-                actions.append(each("gather-old-marks"))
+                actions.append(each(_old_marks(edge, say.solved)))
             actions.append(each("gather-mark-ring" if ring else "gather-mark-flat"))
         if method == ATTACHMENT:
             halves = abs(ratio - 2) < Fraction(1, 10)
@@ -280,6 +281,12 @@ class Gather:
         }
         cautions = {HAND: (HAND_NEEDLE,), ROWS: (PINS_OUT,)}.get(method, ())
         return Instructions("gather-title", "gather-aim", tuple(actions), values, cautions)
+
+
+def _old_marks(edge: Edge, solved: Solved) -> str:
+    """The message that takes the marks out: chalk is rubbed out, the loops of thread that mark net are cut out."""
+    nets = [is_net(solved, solved.pieces[piece].piece.cloth.text) for piece in edge.pieces]
+    return "gather-old-loops" if all(nets) else "gather-old-both" if any(nets) else "gather-old-marks"
 
 
 def _holding(edge: Edge) -> Fraction:

@@ -216,7 +216,11 @@ def _which_margin(seam: Seam) -> dict[str, Value]:
 
 
 def _edge_place(done: Performed, edge: Edge) -> _Place:
-    values: Values = {"edge": edge_said(edge), "length": Length(done.before.measured(edge))}
+    values: Values = {
+        "edge": edge_said(edge),
+        "length": Length(done.before.measured(edge)),
+        "layers": sum(ply.copies for ply in edge.plies) // edge.copies,
+    }
     return _Place("neaten-title-edge", "neaten-place-edge", values, edge.copies, ring=done.before.ring(edge))
 
 

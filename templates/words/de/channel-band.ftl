@@ -4,7 +4,7 @@
 channel-band-title = Den Tunnel steppen: { PIECE($band, form: "bare") }
 channel-band-aim = { PIECE($band, at: "start") } ist zur Hälfte gefaltet, mit einem Tunnel von { $channel } am Bruch.
 
-channel-band-fold = Die Naht quer zum Bund auseinanderbügeln. { PIECE($band) } der Länge nach links auf links zur Hälfte falten, beide Schnittkanten bündig, und den Bruch bügeln.
+channel-band-fold = Die Naht quer zum Bund, die den Ring geschlossen hat, auseinanderbügeln. { PIECE($band) } der Länge nach links auf links zur Hälfte falten, beide Schnittkanten bündig, und den Bruch bügeln.
     .check = Vom Bruch bis zu den Schnittkanten sind es rundum { $depth }.
     .tolerance = { $off } mehr oder weniger
     .remedy = Aufbügeln und von den Schnittkanten aus neu falten.

@@ -342,7 +342,7 @@ tag-seam = { $opened ->
 
 ## Eine Öffnung, die in einer Quernaht aufgetrennt wird
 
-open-seam-press = Die Quernaht auseinanderbügeln: { PIECE($band) }.
+open-seam-press = Die Quernaht, die den Ring geschlossen hat, auseinanderbügeln: { PIECE($band) }.
 # $opened: zwischen den beiden Nähten eines Tunnels, oder zwischen Bruch und Naht.
 open-seam = { $opened ->
     [rows] Die Hälfte wählen, die innen liegen wird, und einen Zettel anstecken. In dieser Hälfte die Naht quer zum Bund, die den Ring geschlossen hat, zwischen den beiden Nähten mit dem Nahttrenner öffnen, und nur dort: { PIECE($band) }.

@@ -29,6 +29,15 @@ gather-fold-flat = { $parts ->
  }
 # Hinten kommt mehr Stoff hin als vorn; gleichmäßige Markierungen aus einem früheren Schritt gelten nicht.
 gather-old-marks = Die Markierungen auf { EDGE($edge, case: "dative") } ausreiben.
+# Tüll ist mit Fadenschlingen markiert; einige Lagen können aus Tüll sein oder alle.
+gather-old-loops = { $seam ->
+    [bright] Die Fadenschlingen herausschneiden, mit denen { EDGE($edge) } markiert ist. Der bunte Faden in der Seitennaht bleibt.
+   *[plain] Die Fadenschlingen herausschneiden, mit denen { EDGE($edge) } markiert ist.
+ }
+gather-old-both = { $seam ->
+    [bright] Die Markierungen auf { EDGE($edge, case: "dative") } ausreiben und die Fadenschlingen im Tüll herausschneiden. Der bunte Faden in der Seitennaht bleibt.
+   *[plain] Die Markierungen auf { EDGE($edge, case: "dative") } ausreiben und die Fadenschlingen im Tüll herausschneiden.
+ }
 gather-mark-ring = { EDGE($edge, at: "start") } auf beiden Stoffseiten bei { $marks } markieren, von { side-seam } aus am flachen Stoff gemessen. Diese Naht kommt in die hintere Mitte.
     .check = { $behind } des Stoffs liegen in der hinteren Hälfte, die Naht in der hinteren Mitte.
     .remedy = Ist vorn mehr Stoff als hinten, wurde von der falschen Stelle aus markiert: von der Naht aus neu messen.

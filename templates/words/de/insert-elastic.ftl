@@ -38,10 +38,10 @@ insert-elastic-thread-long = In das andere Ende eine zweite Sicherheitsnadel ode
 insert-elastic-thread-long-band = In das andere Ende eine zweite Sicherheitsnadel oder eine Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben, zwischen Nahtzugabe und Außenseite. Dabei den Stoff über das Gummiband zurückschieben.
     .check = { insert-elastic-thread-long.check }
     .remedy = { insert-elastic-thread-long.remedy }
-insert-elastic-try-on = Die Enden überlappen, bis der Ring { $loop } misst, und mit einer geschlossenen Sicherheitsnadel halten. Erst die Nadeln zählen und nach vergessenen suchen; dann das Kleidungsstück anziehen, sich damit hinsetzen und einatmen.
+insert-elastic-try-on = Beide Sicherheitsnadeln oder die eine und die Durchziehnadel herausnehmen und beide Enden festhalten. Sie überlappen, bis der Ring { $loop } misst, und mit einer geschlossenen Sicherheitsnadel halten. Erst die Nadeln zählen und nach vergessenen suchen; dann das Kleidungsstück anziehen, sich damit hinsetzen und einatmen.
     .check = Es hält und schneidet nicht ein. Zwei Finger passen darunter.
     .remedy = Weniger oder mehr überlappen, bis es stimmt, und von hier an diesen Ring statt { $loop } nehmen.
-insert-elastic-shorten = Wo das obere Ende aufhört, auf dem unteren eine Linie ziehen, das Kleidungsstück ausziehen und beide Enden { $out } aus der Öffnung ziehen. Das untere Ende läuft darunter weiter: { $lap } von der Linie abschneiden, auf der Seite, die unter dem oberen Ende lag.
+insert-elastic-shorten = Wo das obere Ende aufhört, auf dem unteren eine Linie ziehen, das Kleidungsstück ausziehen und beide Enden { $out } aus der Öffnung ziehen. Die Nadel der Überlappung herausnehmen. Das untere Ende läuft darunter weiter: { $lap } von der Linie abschneiden, auf der Seite, die unter dem oberen Ende lag.
     .check = Vom Schnittende bis zur Linie sind es { $lap }.
     .tolerance = { $lap-off } mehr oder weniger
     .remedy = Zu lang: den Rest abschneiden. Zu kurz: so viel weniger überlappen und zweimal übernähen.
@@ -77,7 +77,7 @@ insert-elastic-thread = In das Ende mit dem Kreuz eine Sicherheitsnadel oder Dur
 insert-elastic-thread-band = In das Ende mit dem Kreuz eine Sicherheitsnadel oder Durchziehnadel stecken und rundum durch den Tunnel bis zur Öffnung schieben, zwischen Nahtzugabe und Außenseite. Dabei den Stoff über das Gummiband zurückschieben.
     .check = { insert-elastic-thread.check }
     .remedy = { insert-elastic-thread.remedy }
-insert-elastic-pull-out = Die erste Nadel herausnehmen und beide Enden { $out } aus der Öffnung ziehen.
+insert-elastic-pull-out = Die erste Sicherheitsnadel herausnehmen und beide Enden { $out } aus der Öffnung ziehen. Auch die andere oder die Durchziehnadel herausnehmen.
 
 ## Die Überlappung
 

@@ -37,7 +37,12 @@ neaten-place-ends = { $several ->
    *[no] { neaten-ends }, alle Lagen zusammen, { $length },
  }
 neaten-place-between = { neaten-between }, alle Lagen zusammen, { $length },
-neaten-place-edge = { EDGE($edge, at: "start") }, { $length },
+# $layers: die eines Stapels oder eines gefalteten Bundes werden als eine versäubert.
+neaten-place-edge = { $layers ->
+    [1] { EDGE($edge, at: "start") }, { $length },
+    [2] { EDGE($edge, at: "start") }, beide Lagen zusammen, { $length },
+   *[other] { EDGE($edge, at: "start") }, alle Lagen zusammen, { $length },
+ }
 
 # $side: welche der beiden Seiten eines Teils; es liegt noch für sich.
 neaten-side = { $side ->
@@ -55,7 +60,7 @@ neaten-side = { $side ->
 
 ## Mit der Overlock
 
-neaten-overlock-ring = { $place } mit der Overlock versäubern. An einer Seitennaht beginnen, { $past } über den Anfang nähen und dann mit einer Fadenkette von { $tail } vom Stoff nähen.
+neaten-overlock-ring = { $place } mit der Overlock versäubern. An einer senkrechten Naht beginnen, { $past } über den Anfang nähen und dann mit einer Fadenkette von { $tail } vom Stoff nähen.
     .check = { neaten-overlock-flat.check }
     .remedy = { neaten-overlock-flat.remedy }
 neaten-overlock-flat = { $place } mit der Overlock versäubern. An beiden Enden mit einer Fadenkette von { $tail } vom Stoff nähen.
@@ -74,7 +79,7 @@ neaten-chain-back = Jede Fadenkette auf ihre Naht zurücklegen und { $catch } da
 neaten-try-zigzag = { zigzag-set } An der Kante eines Stoffrests ausprobieren.
     .check = Die Nadel sticht abwechselnd in den Stoff und neben die Kante, die Kante liegt flach.
     .remedy = Rollt sich die Kante ein, den Stich schmaler einstellen.
-neaten-zigzag-ring = { $place } mit Zickzackstich versäubern. An einer Seitennaht beginnen, { $past } über den Anfang nähen und verriegeln. Die Fäden kurz abschneiden.
+neaten-zigzag-ring = { $place } mit Zickzackstich versäubern. An einer senkrechten Naht beginnen, { $past } über den Anfang nähen und verriegeln. Die Fäden kurz abschneiden.
     .check = { neaten-zigzag-flat.check }
     .remedy = { neaten-zigzag-flat.remedy }
 neaten-zigzag-flat = { $place } mit Zickzackstich versäubern. An beiden Enden verriegeln. Die Fäden kurz abschneiden.

@@ -4,7 +4,7 @@
 channel-band-title = Stitch the channel in { PIECE($band) }
 channel-band-aim = { PIECE($band, at: "start") } is folded in half, with a channel of { $channel } along the fold.
 
-channel-band-fold = Press the upright seam of { PIECE($band) } open. Fold the band in half along its length, wrong sides together, both cut edges level, and press the fold.
+channel-band-fold = Press open the upright seam that closed { PIECE($band) } to a ring. Fold the band in half along its length, wrong sides together, both cut edges level, and press the fold.
     .check = From the fold to the cut edges it is { $depth } all round.
     .tolerance = { $off } more or less
     .remedy = Press it open and fold it again from the cut edges.

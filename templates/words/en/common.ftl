@@ -315,7 +315,7 @@ tag-seam = { $opened ->
 
 ## A gap that is unpicked in an upright seam
 
-open-seam-press = Press the upright seam of { PIECE($band) } open.
+open-seam-press = Press open the upright seam that closed { PIECE($band) } to a ring.
 # $opened: between the two rows of a channel, or between the top of the casing and its row.
 open-seam = { $opened ->
     [rows] Choose the half of { PIECE($band) } that will lie inside and pin a tag to it. In that half open the upright seam that closed the ring between the two rows with a seam ripper, and nowhere else.

@@ -29,6 +29,15 @@ gather-fold-flat = { $parts ->
  }
 # More cloth goes to the back than to the front, so that even marks of a step before mean nothing.
 gather-old-marks = Rub out the marks that { EDGE($edge) } has.
+# Net is marked by loops of thread; some of the layers may be of net, or all.
+gather-old-loops = { $seam ->
+    [bright] Cut out the loops of thread that mark { EDGE($edge) }. The bright thread in the side seam stays.
+   *[plain] Cut out the loops of thread that mark { EDGE($edge) }.
+ }
+gather-old-both = { $seam ->
+    [bright] Rub out the marks that { EDGE($edge) } has, and cut out the loops of thread that mark its net. The bright thread in the side seam stays.
+   *[plain] Rub out the marks that { EDGE($edge) } has, and cut out the loops of thread that mark its net.
+ }
 gather-mark-ring = Mark { EDGE($edge) } on both faces at { $marks } from { side-seam }, measured on the flat cloth. That seam goes to the middle of the back.
     .check = { $behind } of the cloth lies in the back half, the seam at the middle of the back.
     .remedy = If the front is the fuller one, the marks were laid from the wrong place: measure from the seam again.

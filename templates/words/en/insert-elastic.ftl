@@ -38,10 +38,10 @@ insert-elastic-thread-long = Fix a second safety pin or a bodkin in the other en
 insert-elastic-thread-long-band = Fix a second safety pin or a bodkin in the other end and work it round through the channel to the gap, between the seam margin and the outside. Push the cloth back over the elastic as you go.
     .check = { insert-elastic-thread-long.check }
     .remedy = { insert-elastic-thread-long.remedy }
-insert-elastic-try-on = Lap the ends until the loop is { $loop } and hold the lap with a closed safety pin. Count the pins first and look for any that are left in the work; then put the garment on, sit down in it and breathe in.
+insert-elastic-try-on = Take out both pins, or the pin and the bodkin, and keep hold of both ends. Lap them until the loop is { $loop } and hold the lap with a closed safety pin. Count the pins first and look for any that are left in the work; then put the garment on, sit down in it and breathe in.
     .check = It stays up and does not cut in. Two fingers slip under it.
     .remedy = Lap the ends less or more until it does, and use that loop in place of { $loop } from here on.
-insert-elastic-shorten = Draw a line across the lower end where the upper one ends, take the garment off and pull { $out } of both ends out of the gap. Cut the lower end off { $lap } past the line, where the upper one covered it.
+insert-elastic-shorten = Draw a line across the lower end where the upper one ends, take the garment off and pull { $out } of both ends out of the gap. Take out the pin of the lap. Cut the lower end off { $lap } past the line, where the upper one covered it.
     .check = From the cut end to the line it is { $lap }.
     .tolerance = { $lap-off } more or less
     .remedy = Too long: cut off the rest. Too short: lap so much less, and sew it twice.
@@ -77,7 +77,7 @@ insert-elastic-thread = Fix a safety pin or bodkin in the end with the cross and
 insert-elastic-thread-band = Fix a safety pin or bodkin in the end with the cross and work it round through the channel to the gap, between the seam margin and the outside. Push the cloth back over the elastic as you go.
     .check = { insert-elastic-thread.check }
     .remedy = { insert-elastic-thread.remedy }
-insert-elastic-pull-out = Take out the first pin and pull { $out } of both ends out of the gap.
+insert-elastic-pull-out = Take out the first pin and pull { $out } of both ends out of the gap. Take the other pin or the bodkin out too.
 
 ## The lap
 

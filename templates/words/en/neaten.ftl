@@ -37,7 +37,12 @@ neaten-place-ends = { $several ->
    *[no] { neaten-ends }, all layers together, { $length }
  }
 neaten-place-between = { neaten-between }, all layers together, { $length }
-neaten-place-edge = { EDGE($edge) }, { $length }
+# $layers: those of a stack or of a folded band are neatened as one.
+neaten-place-edge = { $layers ->
+    [1] { EDGE($edge) }, { $length }
+    [2] { EDGE($edge) }, both layers together, { $length }
+   *[other] { EDGE($edge) }, all layers together, { $length }
+ }
 
 # $side: which of the two sides of a piece; it lies by itself yet.
 neaten-side = { $side ->
@@ -55,7 +60,7 @@ neaten-side = { $side ->
 
 ## With an overlocker
 
-neaten-overlock-ring = Begin at a side seam. Overlock { $place }. Sew { $past } over the start, then run off the edge with a thread chain of { $tail }.
+neaten-overlock-ring = Begin at an upright seam. Overlock { $place }. Sew { $past } over the start, then run off the edge with a thread chain of { $tail }.
     .check = { neaten-overlock-flat.check }
     .remedy = { neaten-overlock-flat.remedy }
 neaten-overlock-flat = Overlock { $place }. Run off the edge at both ends with a thread chain of { $tail }.
@@ -74,7 +79,7 @@ neaten-chain-back = Fold every chain back on to its row of stitches, and sew ove
 neaten-try-zigzag = { zigzag-set } Try it on the edge of an offcut.
     .check = The needle goes into the cloth and past its edge by turns, and the edge lies flat.
     .remedy = If the edge rolls in, make the stitch narrower.
-neaten-zigzag-ring = Begin at a side seam. Zigzag over { $place }. Sew { $past } over the start and a few stitches back. Cut the threads short.
+neaten-zigzag-ring = Begin at an upright seam. Zigzag over { $place }. Sew { $past } over the start and a few stitches back. Cut the threads short.
     .check = { neaten-zigzag-flat.check }
     .remedy = { neaten-zigzag-flat.remedy }
 neaten-zigzag-flat = Zigzag over { $place }. Sew a few stitches back at both ends. Cut the threads short.

@@ -4,7 +4,7 @@
 channel-band-title = Cose la jareta { PIECE($band, case: "of") }
 channel-band-aim = { PIECE($band, at: "start") } queda doblada por la mitad, con una jareta de { $channel } a lo largo del doblez.
 
-channel-band-fold = Abre con la plancha la costura vertical { PIECE($band, case: "of") }. Dobla la cinturilla por la mitad a lo largo, revés con revés, con los dos bordes cortados a ras, y marca el doblez con la plancha.
+channel-band-fold = Abre con la plancha la costura vertical que cerró el aro { PIECE($band, case: "of") }. Dobla la cinturilla por la mitad a lo largo, revés con revés, con los dos bordes cortados a ras, y marca el doblez con la plancha.
     .check = Del doblez a los bordes cortados hay { $depth } todo alrededor.
     .tolerance = { $off } de más o de menos
     .remedy = Ábrela con la plancha y vuelve a doblarla desde los bordes cortados.

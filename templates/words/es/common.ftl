@@ -356,7 +356,7 @@ tag-seam = { $opened ->
 
 ## Una abertura descosida en una costura vertical
 
-open-seam-press = Abre con la plancha la costura vertical { PIECE($band, case: "of") }.
+open-seam-press = Abre con la plancha la costura vertical que cerró el aro { PIECE($band, case: "of") }.
 # $opened: entre los dos pespuntes de una jareta, o entre el doblez y el pespunte.
 open-seam = { $opened ->
     [rows] Elige la mitad que quedará por dentro y préndele una etiqueta. En esa mitad, abre con el abrecosturas la costura vertical que cerró el aro { PIECE($band, case: "of") }, entre los dos pespuntes y en ningún otro sitio.

@@ -29,6 +29,15 @@ gather-fold-flat = { $parts ->
  }
 # Detrás va más tela que delante, de modo que las marcas iguales de un paso anterior no sirven.
 gather-old-marks = Borra las marcas que ya tenga { EDGE($edge) }.
+# El tul se marca con lazadas de hilo; una parte de las capas es de tul, o todas.
+gather-old-loops = { $seam ->
+    [bright] Corta y quita las lazadas de hilo que marcan { EDGE($edge) }. El hilo de color vivo de la costura lateral se queda.
+   *[plain] Corta y quita las lazadas de hilo que marcan { EDGE($edge) }.
+ }
+gather-old-both = { $seam ->
+    [bright] Borra las marcas que ya tenga { EDGE($edge) } y corta las lazadas de hilo que marcan el tul. El hilo de color vivo de la costura lateral se queda.
+   *[plain] Borra las marcas que ya tenga { EDGE($edge) } y corta las lazadas de hilo que marcan el tul.
+ }
 gather-mark-ring = Marca { EDGE($edge) } por las dos caras a { $marks } desde { side-seam }, medido en la tela lisa. Esa costura va al centro de la espalda.
     .check = { $behind } de la tela quedan en la mitad de atrás, con la costura en el centro de la espalda.
     .remedy = Si es la parte de delante la que tiene más vuelo, se midió desde el sitio equivocado: vuelve a medir desde la costura.

@@ -38,10 +38,10 @@ insert-elastic-thread-long = Sujeta un segundo imperdible o un pasacintas en el 
 insert-elastic-thread-long-band = Sujeta un segundo imperdible o un pasacintas en el otro extremo y llévalo por la jareta dando toda la vuelta hasta la abertura, entre el margen de costura y el exterior. Ve empujando la tela hacia atrás sobre la goma.
     .check = { insert-elastic-thread-long.check }
     .remedy = { insert-elastic-thread-long.remedy }
-insert-elastic-try-on = Solapa los extremos hasta que el aro mida { $loop } y sujeta el solape con un imperdible cerrado. Primero cuenta los alfileres y busca los que hayan quedado; después ponte la prenda, siéntate con ella y coge aire.
+insert-elastic-try-on = Quita los dos imperdibles, o el imperdible y el pasacintas, sin soltar los extremos. Solápalos hasta que el aro mida { $loop } y sujeta el solape con un imperdible cerrado. Primero cuenta los alfileres y busca los que hayan quedado; después ponte la prenda, siéntate con ella y coge aire.
     .check = Se sujeta y no se clava. Caben dos dedos por debajo.
     .remedy = Solapa menos o más hasta que vaya bien, y usa ese aro en lugar de { $loop } de aquí en adelante.
-insert-elastic-shorten = Traza una raya en el extremo de debajo donde acaba el de encima, quítate la prenda y saca { $out } de los dos extremos por la abertura. El extremo de debajo sigue por debajo: córtalo a { $lap } de la raya, por el lado que quedaba bajo el extremo de encima.
+insert-elastic-shorten = Traza una raya en el extremo de debajo donde acaba el de encima, quítate la prenda y saca { $out } de los dos extremos por la abertura. Quita el imperdible del solape. El extremo de debajo sigue por debajo: córtalo a { $lap } de la raya, por el lado que quedaba bajo el extremo de encima.
     .check = Del borde cortado a la raya hay { $lap }.
     .tolerance = { $lap-off } de más o de menos
     .remedy = Si es demasiado largo, corta lo que sobra. Si es demasiado corto, solapa eso menos y cóselo dos veces.
@@ -77,7 +77,7 @@ insert-elastic-thread = Sujeta un imperdible o un pasacintas en el extremo de la
 insert-elastic-thread-band = Sujeta un imperdible o un pasacintas en el extremo de la cruz y llévalo por la jareta dando toda la vuelta hasta la abertura, entre el margen de costura y el exterior. Ve empujando la tela hacia atrás sobre la goma.
     .check = { insert-elastic-thread.check }
     .remedy = { insert-elastic-thread.remedy }
-insert-elastic-pull-out = Quita el primer alfiler y saca { $out } de los dos extremos por la abertura.
+insert-elastic-pull-out = Quita el primer imperdible y saca { $out } de los dos extremos por la abertura. Quita también el otro imperdible o el pasacintas.
 
 ## El solape
 

@@ -37,7 +37,12 @@ neaten-place-ends = { $several ->
    *[no] { neaten-ends }, todas las capas juntas, { $length }
  }
 neaten-place-between = { neaten-between }, todas las capas juntas, { $length }
-neaten-place-edge = { EDGE($edge) }, { $length }
+# $layers: las de un montón o de una cinturilla doblada se rematan como una.
+neaten-place-edge = { $layers ->
+    [1] { EDGE($edge) }, { $length }
+    [2] { EDGE($edge) }, las dos capas juntas, { $length }
+   *[other] { EDGE($edge) }, todas las capas juntas, { $length }
+ }
 
 # $side: cuál de los dos lados de una pieza, que todavía está sola.
 neaten-side = { $side ->
@@ -55,7 +60,7 @@ neaten-side = { $side ->
 
 ## Con remalladora
 
-neaten-overlock-ring = Empieza en una costura lateral. Pasa por la remalladora { $place }. Monta { $past } sobre el principio y sal por el borde con una cadeneta de { $tail }.
+neaten-overlock-ring = Empieza en una costura vertical. Pasa por la remalladora { $place }. Monta { $past } sobre el principio y sal por el borde con una cadeneta de { $tail }.
     .check = { neaten-overlock-flat.check }
     .remedy = { neaten-overlock-flat.remedy }
 neaten-overlock-flat = Pasa por la remalladora { $place }. Sal por el borde en los dos extremos con una cadeneta de { $tail }.
@@ -74,7 +79,7 @@ neaten-chain-back = Dobla cada cadeneta hacia atrás sobre su costura y cose { $
 neaten-try-zigzag = { zigzag-set } Pruébala en el borde de un retal.
     .check = La aguja entra en la tela y cae fuera de su borde alternativamente, y el borde queda plano.
     .remedy = Si el borde se enrolla, pon la puntada más estrecha.
-neaten-zigzag-ring = Empieza en una costura lateral. Cose en zigzag { $place }. Monta { $past } sobre el principio y remata. Corta los hilos a ras.
+neaten-zigzag-ring = Empieza en una costura vertical. Cose en zigzag { $place }. Monta { $past } sobre el principio y remata. Corta los hilos a ras.
     .check = { neaten-zigzag-flat.check }
     .remedy = { neaten-zigzag-flat.remedy }
 neaten-zigzag-flat = Cose en zigzag { $place }. Remata en los dos extremos. Corta los hilos a ras.

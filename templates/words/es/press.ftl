@@ -7,7 +7,7 @@ press-aim-folds = Las costuras y los dobleces quedan planos.
 
 press-seams = Plancha { PIECE($piece) } por el revés, primero las costuras. Tumba todos los márgenes de una costura hacia el mismo lado. Levanta la plancha y apóyala, sin arrastrarla.
     .check = Las costuras quedan planas y nada brilla ni encoge.
-    .remedy = Si el retal brilla o se encoge, baja la temperatura.
+    .remedy = Si la tela brilla o se encoge, baja la temperatura.
 # La pieza tiene además dobladillos o pliegues.
 press-seams-then-folds = Plancha { PIECE($piece) } por el revés, primero las costuras y después los dobleces. Tumba todos los márgenes de una costura hacia el mismo lado. Levanta la plancha y apóyala, sin arrastrarla.
     .check = { press-seams.check }

@@ -4,7 +4,7 @@
 channel-band-title = Piquer la coulisse { PIECE($band, case: "of") }
 channel-band-aim = { PIECE($band, at: "start") } : pliée en deux, avec une coulisse de { $channel } le long de la pliure.
 
-channel-band-fold = Ouvrir au fer la couture verticale { PIECE($band, case: "of") }. Plier la ceinture en deux dans la longueur, envers contre envers, les deux bords coupés bord à bord, et marquer la pliure au fer.
+channel-band-fold = Ouvrir au fer la couture verticale qui a fermé le rond { PIECE($band, case: "of") }. Plier la ceinture en deux dans la longueur, envers contre envers, les deux bords coupés bord à bord, et marquer la pliure au fer.
     .check = De la pliure aux bords coupés, il y a { $depth } tout autour.
     .tolerance = { $off } de plus ou de moins
     .remedy = Ouvrir au fer et replier à partir des bords coupés.

@@ -359,7 +359,7 @@ tag-seam = { $opened ->
 
 ## Une ouverture décousue dans une couture verticale
 
-open-seam-press = Ouvrir au fer la couture verticale { PIECE($band, case: "of") }.
+open-seam-press = Ouvrir au fer la couture verticale qui a fermé le rond { PIECE($band, case: "of") }.
 # $opened : entre les deux piqûres d’une coulisse, ou entre la pliure et la piqûre.
 open-seam = { $opened ->
     [rows] Choisir la moitié qui sera à l’intérieur et y épingler une étiquette. Dans cette moitié, ouvrir au découseur la couture verticale qui a fermé le rond { PIECE($band, case: "of") }, entre les deux piqûres et nulle part ailleurs.

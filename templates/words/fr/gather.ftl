@@ -29,6 +29,15 @@ gather-fold-flat = { $parts ->
  }
 # Il va plus de tissu derrière que devant : les repères réguliers d’une étape précédente ne valent plus.
 gather-old-marks = Effacer les repères { EDGE($edge, case: "of") }.
+# Le tulle est repéré par des boucles de fil ; une partie des épaisseurs est en tulle, ou toutes.
+gather-old-loops = { $seam ->
+    [bright] Couper et ôter les boucles de fil qui repèrent { EDGE($edge) }. Le fil vif de la couture de côté reste.
+   *[plain] Couper et ôter les boucles de fil qui repèrent { EDGE($edge) }.
+ }
+gather-old-both = { $seam ->
+    [bright] Effacer les repères { EDGE($edge, case: "of") } et couper les boucles de fil qui repèrent le tulle. Le fil vif de la couture de côté reste.
+   *[plain] Effacer les repères { EDGE($edge, case: "of") } et couper les boucles de fil qui repèrent le tulle.
+ }
 gather-mark-ring = Marquer { EDGE($edge) } sur les deux faces à { $marks } de { side-seam }, mesurés sur le tissu à plat. Cette couture va au milieu du dos.
     .check = { $behind } du tissu sont dans la moitié arrière, la couture au milieu du dos.
     .remedy = Si le devant a plus d’ampleur, les repères partent du mauvais endroit : mesurer à nouveau depuis la couture.

@@ -38,10 +38,10 @@ insert-elastic-thread-long = Fixer une seconde épingle à nourrice ou un passe-
 insert-elastic-thread-long-band = Fixer une seconde épingle à nourrice ou un passe-lacet dans l’autre bout et le pousser dans la coulisse, tout autour, jusqu’à l’ouverture, entre la marge de couture et l’extérieur. Repousser le tissu sur l’élastique à mesure.
     .check = { insert-elastic-thread-long.check }
     .remedy = { insert-elastic-thread-long.remedy }
-insert-elastic-try-on = Faire chevaucher les bouts jusqu’à un anneau de { $loop } et tenir le tout par une épingle à nourrice fermée. D’abord compter les épingles et chercher celles qui seraient restées ; puis mettre le vêtement, s’asseoir avec et inspirer.
+insert-elastic-try-on = Ôter les deux épingles, ou l’épingle et le passe-lacet, sans lâcher les bouts. Les faire chevaucher jusqu’à un anneau de { $loop } et tenir le tout par une épingle à nourrice fermée. D’abord compter les épingles et chercher celles qui seraient restées ; puis mettre le vêtement, s’asseoir avec et inspirer.
     .check = Il tient et ne serre pas. Deux doigts passent dessous.
     .remedy = Faire chevaucher moins ou plus jusqu’à ce que cela aille, et prendre cet anneau au lieu de { $loop } à partir d’ici.
-insert-elastic-shorten = Tracer une ligne sur le bout du dessous là où finit celui du dessus, ôter le vêtement et tirer { $out } des deux bouts hors de l’ouverture. Le bout du dessous continue par-dessous : le couper à { $lap } de la ligne, du côté qui était sous le bout du dessus.
+insert-elastic-shorten = Tracer une ligne sur le bout du dessous là où finit celui du dessus, ôter le vêtement et tirer { $out } des deux bouts hors de l’ouverture. Ôter l’épingle du chevauchement. Le bout du dessous continue par-dessous : le couper à { $lap } de la ligne, du côté qui était sous le bout du dessus.
     .check = Du bout coupé à la ligne, il y a { $lap }.
     .tolerance = { $lap-off } de plus ou de moins
     .remedy = Trop long : couper le reste. Trop court : faire chevaucher d’autant moins et piquer deux fois.
@@ -77,7 +77,7 @@ insert-elastic-thread = Fixer une épingle à nourrice ou un passe-lacet au bout
 insert-elastic-thread-band = Fixer une épingle à nourrice ou un passe-lacet au bout à la croix et lui faire faire le tour de la coulisse jusqu’à l’ouverture, entre la marge de couture et l’extérieur, en repoussant le tissu sur l’élastique au fur et à mesure.
     .check = { insert-elastic-thread.check }
     .remedy = { insert-elastic-thread.remedy }
-insert-elastic-pull-out = Ôter la première épingle et tirer { $out } des deux bouts hors de l’ouverture.
+insert-elastic-pull-out = Ôter la première épingle et tirer { $out } des deux bouts hors de l’ouverture. Ôter aussi l’autre épingle ou le passe-lacet.
 
 ## Le recouvrement
 

@@ -37,7 +37,12 @@ neaten-place-ends = { $several ->
    *[no] { neaten-ends }, toutes épaisseurs ensemble, { $length }
  }
 neaten-place-between = { neaten-between }, toutes épaisseurs ensemble, { $length }
-neaten-place-edge = { EDGE($edge) }, { $length }
+# $layers : celles d’une pile ou d’une ceinture pliée sont surfilées ensemble.
+neaten-place-edge = { $layers ->
+    [1] { EDGE($edge) }, { $length }
+    [2] { EDGE($edge) }, les deux épaisseurs ensemble, { $length }
+   *[other] { EDGE($edge) }, toutes les épaisseurs ensemble, { $length }
+ }
 
 # $side : lequel des deux côtés d’une pièce, qui est encore seule.
 neaten-side = { $side ->
@@ -55,7 +60,7 @@ neaten-side = { $side ->
 
 ## À la surjeteuse
 
-neaten-overlock-ring = Commencer à une couture de côté. Surjeter { $place }. Dépasser le début de { $past }, puis sortir du bord avec une chaînette de { $tail }.
+neaten-overlock-ring = Commencer à une couture verticale. Surjeter { $place }. Dépasser le début de { $past }, puis sortir du bord avec une chaînette de { $tail }.
     .check = { neaten-overlock-flat.check }
     .remedy = { neaten-overlock-flat.remedy }
 neaten-overlock-flat = Surjeter { $place }. Sortir du bord aux deux bouts avec une chaînette de { $tail }.
@@ -74,7 +79,7 @@ neaten-chain-back = Rabattre chaque chaînette sur sa piqûre et la prendre sur 
 neaten-try-zigzag = { zigzag-set } L’essayer sur le bord d’une chute.
     .check = L’aiguille pique tour à tour dans le tissu et au-delà de son bord, et le bord reste plat.
     .remedy = Si le bord roule, réduire la largeur du point.
-neaten-zigzag-ring = Commencer à une couture de côté. Surfiler au point zigzag { $place }. Dépasser le début de { $past } et faire un point d’arrêt. Couper les fils à ras.
+neaten-zigzag-ring = Commencer à une couture verticale. Surfiler au point zigzag { $place }. Dépasser le début de { $past } et faire un point d’arrêt. Couper les fils à ras.
     .check = { neaten-zigzag-flat.check }
     .remedy = { neaten-zigzag-flat.remedy }
 neaten-zigzag-flat = Surfiler au point zigzag { $place }. Faire un point d’arrêt aux deux bouts. Couper les fils à ras.

@@ -7,7 +7,7 @@ press-aim-folds = Les coutures et les pliures sont plates.
 
 press-seams = Repasser { PIECE($piece) } sur l’envers, les coutures d’abord. Coucher toutes les marges d’une couture du même côté. Lever le fer et le poser, sans le faire glisser.
     .check = Les coutures sont plates, rien ne lustre ni ne rétrécit.
-    .remedy = Si la chute lustre ou se rétracte, baisser la chaleur.
+    .remedy = Si le tissu lustre ou se rétracte, baisser la chaleur.
 # La pièce a aussi des ourlets ou des plis.
 press-seams-then-folds = Repasser { PIECE($piece) } sur l’envers, les coutures d’abord, puis les pliures. Coucher toutes les marges d’une couture du même côté. Lever le fer et le poser, sans le faire glisser.
     .check = { press-seams.check }

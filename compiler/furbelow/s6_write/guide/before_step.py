@@ -106,7 +106,8 @@ def with_iron_set(
         return said
     pressed = [step for step in range(at) if told[step].pressed and told[step].actions]
     last = pressed[-1] if pressed else at
-    cold = last == at or any(stops[last:at]) or sum(minutes[last + 1 : at], Fraction(0)) > LEFT_ON
+    waited = _after_press(told[last], minutes[last]) + sum(minutes[last + 1 : at], Fraction(0))
+    cold = last == at or any(stops[last:at]) or waited > LEFT_ON
     if not cold and _left_at(performed[last].after, told[last], words) == wanted.message:
         return said
     actions = said.actions
@@ -117,6 +118,12 @@ def with_iron_set(
         before -= 1
     setting = said_action(wanted.message, wanted.values, words)
     return said._replace(actions=(*actions[:before], setting, *actions[before:]))
+
+
+def _after_press(said: SaidStep, minutes: Fraction) -> Fraction:
+    """How long a step goes on after it pressed last: its sentences are taken to be equally long."""
+    last = max((at for at, action in enumerate(said.actions) if action.mark in PRESSES), default=0)
+    return minutes * (len(said.actions) - 1 - last) / len(said.actions)
 
 
 def _set_by(said: SaidStep) -> str:
