@@ -120,8 +120,8 @@ all-of-it = { $copies ->
        *[no] Das wird zweimal gleich gearbeitet. Jeden Satz mit den Kästchen a und b erst am einen, dann am anderen ausführen, bevor es zum nächsten Satz weitergeht.
     }
    *[other] { $runs ->
-        [yes] Alle { $copies } arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
-       *[no] Alle { $copies } arbeiten. Jeden Satz mit den Kästchen a bis { $last } an einem Teil nach dem anderen ausführen, bevor es zum nächsten Satz weitergeht.
+        [yes] Alle { $copies } arbeiten. Einen Satz, bei dem a bis { $last } steht, an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
+       *[no] Alle { $copies } arbeiten. Jeden Satz, bei dem a bis { $last } steht, an einem Teil nach dem anderen ausführen, bevor es zum nächsten Satz weitergeht.
     }
  }
 # Hinter dem ersten von mehreren Sätzen, die alle an einem Teil getan werden, ehe das nächste kommt.

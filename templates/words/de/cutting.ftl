@@ -100,13 +100,20 @@ cutting-section = Entlang der Linie schneiden: Das ist Abschnitt { $number } von
 cutting-section-only = Entlang der Linie schneiden: Das ist der einzige Abschnitt.
 # Andere Abschnitte dieses Stoffs behalten ihre.
 cutting-selvedges-here = Von diesem Abschnitt die Webkanten abschneiden: kein Teil daraus behält eine.
-cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die in der Zeichnung oben ist, seiner Oberkante, auf die linke Stoffseite: die mattere. Wo beide gleich aussehen, jetzt festlegen.
+# $taped: ob Klebestreifen auf dem Tisch liegen, die eine eigene Zeichnung haben.
+cutting-tags = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung des Abschnitts heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die dort oben ist{ $taped ->
+    [yes] { " " }(nicht in der Zeichnung der Klebestreifen)
+   *[no] { "" }
+ }, seiner Oberkante, auf die linke Stoffseite: die mattere. Wo beide gleich aussehen, jetzt festlegen.
     .check = { $tags ->
         [one] { $tags } Zettel. Er wird abgenommen, wenn das Teil genäht wird.
        *[other] { $tags } Zettel. Jeder wird abgenommen, wenn sein Teil genäht wird.
      }
 # Die Stoffseiten sind gleich.
-cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die in der Zeichnung oben ist, seiner Oberkante. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
+cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Zeichnung des Abschnitts heißt. Jeden anstecken, sobald das Teil zugeschnitten ist: nahe der Kante, die dort oben ist{ $taped ->
+    [yes] { " " }(nicht in der Zeichnung der Klebestreifen)
+   *[no] { "" }
+ }, seiner Oberkante. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
     .check = { cutting-tags.check }
 # Wie, steht beim ersten Abschnitt des Stoffs.
 cutting-tags-again = Die Teile dieses Abschnitts ebenso mit Zetteln versehen.
@@ -138,11 +145,11 @@ cutting-tapes-across = { COUNT($tapes) ->
  }
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = Neu messen, immer von demselben Ende, nie von Klebestreifen zu Klebestreifen. Ist der Tisch zu klein, auf dem Boden arbeiten: Dort ist ein weiterer Klebestreifen das linke Ende.
 cutting-tapes-across-anew = { cutting-tapes-across } Klebestreifen an anderen Stellen entfernen.
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = { cutting-tapes-across.remedy }
 cutting-draw-along = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Seite, die eine Webkante hatte, bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

@@ -52,9 +52,9 @@ figure-tapes-lanes = { COUNT($lanes) ->
     [one] Streifenbahn { $lanes }
    *[other] Streifenbahnen { $lanes }
  }
-figure-tapes-lanes-wide = { COUNT($lanes) ->
-    [one] Streifenbahn { $lanes }, { $depth } breit
-   *[other] Streifenbahnen { $lanes }, { $depth } breit
+figure-tapes-lanes-deep = { COUNT($lanes) ->
+    [one] Streifenbahn { $lanes }, { $depth } hoch
+   *[other] Streifenbahnen { $lanes }, { $depth } hoch
  }
 # Von einer Streifenbahn am Bruch liegt die halbe Höhe in jeder Lage.
 figure-tapes-half = { $depth } halb

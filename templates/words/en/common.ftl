@@ -94,8 +94,8 @@ all-of-it = { $copies ->
        *[no] This is done at two places alike. Do each sentence with boxes a and b at one, then at the other, before you go on to the next sentence.
     }
    *[other] { $runs ->
-        [yes] Make all { $copies }, each with its box. Do a sentence with all of them, then the next; where it says so, do several with one, then with the next.
-       *[no] Make all { $copies }. Do each sentence with boxes a to { $last } with one piece after the other, before you go on to the next sentence.
+        [yes] Make all { $copies }. Do a sentence marked a to { $last } with all of them, then the next; where it says so, do several with one, then with the next.
+       *[no] Make all { $copies }. Do each sentence marked a to { $last } with one piece after the other, before you go on to the next sentence.
     }
  }
 # Behind the first of several sentences that are all done on one piece before the next piece.

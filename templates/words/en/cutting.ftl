@@ -100,13 +100,20 @@ cutting-section = Cut along the line: this is section { $number } of { $sections
 cutting-section-only = Cut along the line: this is the one section.
 # Other sections of this cloth keep theirs.
 cutting-selvedges-here = Cut the selvedges off this section: no piece of it keeps one.
-cutting-tags = Write a paper tag for each piece, as on the drawing. Pin each on as its piece is cut: near the edge that is up on the drawing, its top, on the wrong side: the duller face. Where both look alike, choose now.
+# $taped: whether tapes lie on the table, which have a drawing of their own.
+cutting-tags = Write a paper tag for each piece, as on the drawing of the section. Pin each on as its piece is cut: near the edge that is up there{ $taped ->
+    [yes] { " " }(not on the drawing of the tapes)
+   *[no] { "" }
+ }, its top, on the wrong side: the duller face. Where both look alike, choose now.
     .check = { $tags ->
         [one] { $tags } tag. A tag comes off when its piece is sewn.
        *[other] { $tags } tags. A tag comes off when its piece is sewn.
      }
 # The faces of the cloth are alike.
-cutting-tags-alike = Write a paper tag for each piece, as on the drawing. Pin each on as its piece is cut: near the edge that is up on the drawing, its top. This cloth has no right side: the face with the tag is the wrong side.
+cutting-tags-alike = Write a paper tag for each piece, as on the drawing of the section. Pin each on as its piece is cut: near the edge that is up there{ $taped ->
+    [yes] { " " }(not on the drawing of the tapes)
+   *[no] { "" }
+ }, its top. This cloth has no right side: the face with the tag is the wrong side.
     .check = { cutting-tags.check }
 # How is said at the first section of the cloth.
 cutting-tags-again = Tag the pieces of this section in the same way.
@@ -138,11 +145,11 @@ cutting-tapes-across = { COUNT($tapes) ->
  }
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = Measure again from the same end, never from tape to tape. If the table is too small, work on the floor: one more tape there is the left end.
 cutting-tapes-across-anew = { cutting-tapes-across } Take up the tapes that lie elsewhere.
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = { cutting-tapes-across.remedy }
 cutting-draw-along = Draw the { $cloth } over the tapes, straight and without pull, so that a side that had a selvedge lies level with the near edge. Lay weights on it.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

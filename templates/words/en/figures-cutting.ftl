@@ -52,9 +52,9 @@ figure-tapes-lanes = { COUNT($lanes) ->
     [one] lane { $lanes }
    *[other] lanes { $lanes }
  }
-figure-tapes-lanes-wide = { COUNT($lanes) ->
-    [one] lane { $lanes }, { $depth } wide
-   *[other] lanes { $lanes }, { $depth } wide
+figure-tapes-lanes-deep = { COUNT($lanes) ->
+    [one] lane { $lanes }, { $depth } deep
+   *[other] lanes { $lanes }, { $depth } deep
  }
 # Of a lane on the fold half its depth lies in each layer.
 figure-tapes-half = { $depth } half

@@ -135,8 +135,8 @@ all-of-it = { $copies ->
        *[no] Esto se hace dos veces, igual. Haz cada frase con casillas a y b una vez y luego la otra, antes de pasar a la frase siguiente.
     }
    *[other] { $runs ->
-        [yes] Haz las { $copies }: cada frase tiene una casilla para cada una. Haz una frase en todas antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la siguiente.
-       *[no] Haz las { $copies }. Haz cada frase con casillas de la a a la { $last } en una pieza tras otra, antes de pasar a la frase siguiente.
+        [yes] Haz las { $copies }. Haz una frase marcada de la a a la { $last } en todas antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la siguiente.
+       *[no] Haz las { $copies }. Haz cada frase marcada de la a a la { $last } en una pieza tras otra, antes de pasar a la frase siguiente.
     }
  }
 # Detrás de la primera de varias frases que se hacen todas en una pieza antes de la siguiente.

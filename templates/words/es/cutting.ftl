@@ -100,13 +100,20 @@ cutting-section = Corta por la línea: este es el corte de tela { $number } de {
 cutting-section-only = Corta por la línea: este es el único corte de tela.
 # Otros cortes de esta tela conservan los suyos.
 cutting-selvedges-here = Corta los orillos de este corte de tela: ninguna de sus piezas conserva uno.
-cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en el dibujo, su borde superior, por el revés: la cara más mate. Si las dos se parecen, elige ahora.
+# $taped: si hay cintas en la mesa, que tienen su propio dibujo.
+cutting-tags = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo del corte. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en ese dibujo{ $taped ->
+    [yes] { " " }(no en el de las cintas)
+   *[no] { "" }
+ }, su borde superior, por el revés: la cara más mate. Si las dos se parecen, elige ahora.
     .check = { $tags ->
         [one] { $tags } etiqueta. La etiqueta se quita cuando se cose su pieza.
        *[other] { $tags } etiquetas. Cada etiqueta se quita cuando se cose su pieza.
      }
 # Las dos caras de la tela son iguales.
-cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en el dibujo, su borde superior. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
+cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que dice el dibujo del corte. Prende cada una en cuanto se corte su pieza: cerca del borde que está arriba en ese dibujo{ $taped ->
+    [yes] { " " }(no en el de las cintas)
+   *[no] { "" }
+ }, su borde superior. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
     .check = { cutting-tags.check }
 # Cómo, se dice en el primer corte de la tela.
 cutting-tags-again = Pon del mismo modo etiquetas a las piezas de este corte de tela.
@@ -138,11 +145,11 @@ cutting-tapes-across = { COUNT($tapes) ->
  }
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = Vuelve a medir desde el mismo extremo, nunca de cinta a cinta. Si la mesa es demasiado pequeña, trabaja en el suelo: allí otra cinta hace de extremo izquierdo.
 cutting-tapes-across-anew = { cutting-tapes-across } Despega las cintas que estén en otro sitio.
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = { cutting-tapes-across.remedy }
 cutting-draw-along = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con un lado que tenía orillo a ras del borde cercano. Ponle pesos encima.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

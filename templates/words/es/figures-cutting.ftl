@@ -52,9 +52,9 @@ figure-tapes-lanes = { COUNT($lanes) ->
     [one] franja { $lanes }
    *[other] franjas { $lanes }
  }
-figure-tapes-lanes-wide = { COUNT($lanes) ->
-    [one] franja { $lanes }, { $depth } de ancho
-   *[other] franjas { $lanes }, { $depth } de ancho
+figure-tapes-lanes-deep = { COUNT($lanes) ->
+    [one] franja { $lanes }, { $depth } de alto
+   *[other] franjas { $lanes }, { $depth } de alto
  }
 # De una franja en el doblez, la mitad de su alto está en cada capa.
 figure-tapes-half = la mitad de { $depth }

@@ -140,8 +140,8 @@ all-of-it = { $copies ->
        *[no] Ce travail se fait deux fois, pareillement. Exécuter chaque phrase à cases a et b une fois, puis l’autre, avant de passer à la phrase suivante.
     }
    *[other] { $runs ->
-        [yes] Faire les { $copies } : chaque phrase a une case pour chacune. Exécuter une phrase sur toutes avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur la suivante.
-       *[no] Faire les { $copies }. Exécuter chaque phrase à cases a à { $last } sur une pièce après l’autre, avant de passer à la phrase suivante.
+        [yes] Faire les { $copies }. Exécuter une phrase marquée de a à { $last } sur toutes avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur la suivante.
+       *[no] Faire les { $copies }. Exécuter chaque phrase marquée de a à { $last } sur une pièce après l’autre, avant de passer à la phrase suivante.
     }
  }
 # Derrière la première de plusieurs phrases qui se font toutes sur une pièce avant la suivante.

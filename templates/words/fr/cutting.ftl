@@ -100,13 +100,20 @@ cutting-section = Couper le long de la ligne : c’est le coupon { $number } su
 cutting-section-only = Couper le long de la ligne : c’est l’unique coupon.
 # D’autres coupons de ce tissu gardent les leurs.
 cutting-selvedges-here = Couper les lisières de ce coupon : aucune de ses pièces n’en garde.
-cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur le dessin, son bord supérieur, sur l’envers : la face la plus mate. Si les deux se ressemblent, choisir maintenant.
+# $taped : si des rubans sont sur la table, qui ont leur propre dessin.
+cutting-tags = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin du coupon. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur ce dessin{ $taped ->
+    [yes] { " " }(non sur celui des rubans)
+   *[no] { "" }
+ }, son bord supérieur, sur l’envers : la face la plus mate. Si les deux se ressemblent, choisir maintenant.
     .check = { $tags ->
         [one] { $tags } étiquette. Une étiquette s’ôte quand sa pièce est cousue.
        *[other] { $tags } étiquettes. Une étiquette s’ôte quand sa pièce est cousue.
      }
 # Les deux faces du tissu sont pareilles.
-cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur le dessin, son bord supérieur. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
+cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme elle s’appelle sur le dessin du coupon. Épingler chacune dès que sa pièce est coupée : près du bord qui est en haut sur ce dessin{ $taped ->
+    [yes] { " " }(non sur celui des rubans)
+   *[no] { "" }
+ }, son bord supérieur. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
     .check = { cutting-tags.check }
 # Comment, c’est dit au premier coupon du tissu.
 cutting-tags-again = Étiqueter de la même façon les pièces de ce coupon.
@@ -138,11 +145,11 @@ cutting-tapes-across = { COUNT($tapes) ->
  }
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = Mesurer à nouveau depuis le même bout, jamais de ruban à ruban. Si la table est trop petite, travailler par terre, où un ruban de plus tient lieu de bout gauche.
 cutting-tapes-across-anew = { cutting-tapes-across } Décoller les rubans qui sont ailleurs.
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
-    .remedy = { cutting-tapes-along.remedy }
+    .remedy = { cutting-tapes-across.remedy }
 cutting-draw-along = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, un côté qui avait une lisière au ras du bord proche. Y poser des poids.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

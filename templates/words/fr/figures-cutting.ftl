@@ -52,9 +52,9 @@ figure-tapes-lanes = { COUNT($lanes) ->
     [one] bande { $lanes }
    *[other] bandes { $lanes }
  }
-figure-tapes-lanes-wide = { COUNT($lanes) ->
-    [one] bande { $lanes }, { $depth } de large
-   *[other] bandes { $lanes }, { $depth } de large
+figure-tapes-lanes-deep = { COUNT($lanes) ->
+    [one] bande { $lanes }, { $depth } de haut
+   *[other] bandes { $lanes }, { $depth } de haut
  }
 # D’une bande sur la pliure, la moitié de la hauteur est dans chaque épaisseur.
 figure-tapes-half = { $depth } la moitié

@@ -134,3 +134,40 @@ def test_figures_are_no_taller_than_a_page_takes(demo: str) -> None:
         _, top, right, bottom = view(figure)
         if figure.key.startswith("step-"):
             assert bottom - top <= 1.45 * right, figure.key
+
+
+@pytest.mark.parametrize("demo", demos())
+def test_a_name_beside_what_stays_over_leads_into_its_piece(demo: str) -> None:
+    # A leader ends inside what it names, with a dot (ISO 128-22, from memory).
+    for size in sizes(demo):
+        for figure in (each for each in figures(demo, size) if each.key.startswith("cut-")):
+            boxes = _boxes(figure)
+            for x, y in _dots(figure):
+                assert any(left < x < left + wide and top < y < top + deep for left, top, wide, deep in boxes), (
+                    figure.key
+                )
+
+
+def test_a_narrow_piece_with_cloth_over_beside_it_is_led_to() -> None:
+    assert len(_dots(next(each for each in figures("peony", "B") if each.key.startswith("cut-")))) == 1
+
+
+def _dots(figure: Figure) -> list[tuple[float, float]]:
+    """The middles of small discs."""
+    discs = re.findall(r'd="M(-?\d+) (-?\d+)a(\d+) ', figure.svg)
+    return [(float(x) + float(radius), float(y)) for x, y, radius in discs if float(radius) < 30]
+
+
+@pytest.mark.parametrize("demo", demos())
+def test_a_size_on_what_stays_over_reads_as_in_the_sentence(demo: str) -> None:
+    for size in sizes(demo):
+        for operation in guide(demo, size, at_home=True).cut:
+            told = {
+                size
+                for step in operation.steps
+                for size in re.findall(r"([\d.]+ cm) x ([\d.]+ cm)", step.check.replace("\u00a0", " "))
+            }
+            for figure in operation.figures:
+                for over in re.findall(r">([\d.]+ cm) × ([\d.]+ cm)<", figure.svg.replace("\u00a0", " ")):
+                    if min(float(each.split()[0]) for each in over) >= 20:
+                        assert over in told or over[::-1] in told, (figure.key, over, told)

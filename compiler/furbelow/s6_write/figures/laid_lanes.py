@@ -18,9 +18,12 @@ from furbelow.s6_write.figures.laid_cloth import (
     has_room,
     named_in,
 )
-from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, RIGHT_SIDE, SOFT, THIN
+from furbelow.s6_write.figures.language import GROUND, INK, LEADING, PLAIN, RIGHT_SIDE, SOFT, THICK, THIN
 from furbelow.s6_write.figures.pen import Point, Sheet, broken, width_of
 from furbelow.s6_write.words.words import Words
+
+HATCH_SHOWS = 20.0  # units of hatching beside the size of what stays over, at least
+DOT, DOT_IN = 1.6, 4.0  # the end of a line to a piece: its radius, and how far it lies inside
 
 
 class LaidLanes:
@@ -34,8 +37,9 @@ class LaidLanes:
     ) -> None:
         self.plan, self.section, self.marks, self.words, self.scale = plan, section, marks, words, scale
         self.folded = plan.folded and not section.across
-        wide, deep = (plan.usable_width, section.length) if section.across else (section.length, plan.usable_width)
-        self.right, self.deep = LEFT + float(wide) * scale, float(deep) * scale
+        lies = (plan.usable_width, section.length) if section.across else (section.length, plan.usable_width)
+        self.size = lies  # along and down the sheet, in mm
+        self.right, self.deep = LEFT + float(lies[0]) * scale, float(lies[1]) * scale
         sheet = Sheet()
         self.sizes: list[str] = []  # left of each lane
         self.names: list[str] = []  # right of each lane
@@ -68,21 +72,32 @@ class LaidLanes:
         low, right, end = top + self.deep, self.right, y + self.block
         ground = [(LEFT, top), (right, top), (right, low), (LEFT, low)]
         face(sheet, ground, wrong=False)
-        self._spare(sheet, top, low)
+        self._spare(sheet, top)
         frame(sheet, ground, section.across)
         sizes: list[tuple[Point, str]] = []
         names: list[tuple[Point, str]] = []
+        led: list[Point] = []  # ends of named pieces with cloth over between them and their names
         for lane, size, name in zip(section.lanes, self.sizes, self.names, strict=True):
-            upper = self._top(top, lane)
-            middle = upper + float(lane.depth) * scale / 2
+            upper = top + float(self._from_top(lane)) * scale
+            high = float(lane.depth) * scale
+            middle = upper + high / 2
             sizes.append(((LEFT - 1, middle), size))
-            names.append(((right + 1, middle), name))
+            # Clear of the size of what stays over, which stands in the middle of a high lane.
+            level = upper + ROOM / 2 if high >= 2 * ROOM else middle
+            names.append(((right + 1, level), name))
+            if name and right - self._end(lane) > 1:
+                led.append((self._end(lane), level))
             self._lane(sheet, lane, upper, self._placed(lane))
         if self.folded:
             middle = (top + low) / 2
             edge(sheet, (LEFT - 6, middle), (right, middle), "fold", (0, 1), worked=True)
             names.append(((right + 1, middle), words.text("figure-cutting-fold")))
         beside(sheet, sizes, LEFT, -1, y - 4, end + 4)
+        for at in led:
+            # Over the hatching the line to the name stands on white, and it ends in the piece with a dot (ISO 128-22).
+            sheet.line([(at[0] + 1, at[1]), (right, at[1])], GROUND, THICK + 2)
+            sheet.line([(at[0] - DOT_IN, at[1]), (right + 1, at[1])], INK, THIN)
+            sheet.disc((at[0] - DOT_IN, at[1]), DOT, INK)
         beside(sheet, names, right, 1, y - 4, end + 4)
         kept = words.text("figure-cutting-between", {"width": Length(self.plan.usable_width)})
         if section.across:
@@ -106,21 +121,25 @@ class LaidLanes:
         high = float(lane.depth) * self.scale
         return all(has_room(self._name(each), float(each.length) * self.scale, high) for each in lane.segments)
 
-    def _top(self, top: float, lane: Lane) -> float:
-        """Where a lane begins on the sheet, the first lane nearest to the maker, as the cloth lies on the table.
+    def _from_top(self, lane: Lane) -> Fraction:
+        """How many mm below the top of the drawing a lane begins, the first lane nearest to the maker, as the cloth lies.
 
         Lanes over the width begin at the cut end, above. Folded cloth has the fold in the middle, the upper layer above it.
         """
         if self.section.across:
-            return top + float(lane.offset) * self.scale
+            return lane.offset
         if not self.folded:
-            return top + self.deep - float(lane.offset + lane.depth) * self.scale
-        fold = top + float(self.plan.usable_width) * self.scale / 2
+            return self.size[1] - lane.offset - lane.depth
+        fold = self.size[1] / 2
         if lane.layer == "fold":
-            return fold - float(lane.depth) * self.scale / 2
+            return fold - lane.depth / 2
         if lane.layer == "under":
-            return fold + float(lane.offset) * self.scale
-        return fold - float(lane.offset + lane.depth) * self.scale
+            return fold + lane.offset
+        return fold - lane.offset - lane.depth
+
+    def _end(self, lane: Lane) -> float:
+        """Where the last piece of a lane ends on the sheet."""
+        return LEFT + float(lane.used) * self.scale
 
     def _lane(self, sheet: Sheet, lane: Lane, top: float, named: bool) -> None:
         low = top + float(lane.depth) * self.scale
@@ -138,27 +157,26 @@ class LaidLanes:
                     lane.layer == "fold",
                 )
 
-    def _spare(self, sheet: Sheet, top: float, low: float) -> None:
+    def _spare(self, sheet: Sheet, top: float) -> None:
         """Cloth that no segment uses, hatched both ways: the ends of lanes and what lies beside them."""
-        taken = [(self._top(top, lane), lane) for lane in self.section.lanes]
-        at = top
-        for upper, lane in sorted(taken, key=lambda pair: pair[0]):
-            self._hatch(sheet, LEFT, at, self.right, upper)
-            at = upper + float(lane.depth) * self.scale
-            self._hatch(sheet, LEFT + float(lane.used) * self.scale, upper, self.right, at)
-        self._hatch(sheet, LEFT, at, self.right, low)
+        along, down = self.size
+        at = Fraction(0)
+        for upper, lane in sorted(
+            ((self._from_top(lane), lane) for lane in self.section.lanes), key=lambda pair: pair[0]
+        ):
+            self._hatch(sheet, top, Fraction(0), at, along, upper)
+            at = upper + lane.depth
+            self._hatch(sheet, top, lane.used, upper, along, at)
+        self._hatch(sheet, top, Fraction(0), at, along, down)
 
-    def _hatch(self, sheet: Sheet, left: float, top: float, right: float, low: float) -> None:
+    def _hatch(self, sheet: Sheet, y: float, near: Fraction, upper: Fraction, far: Fraction, lower: Fraction) -> None:
+        """One rectangle over, in mm from the left end and from the top of the cloth, which is drawn at y."""
+        left, right = (LEFT + float(at) * self.scale for at in (near, far))
+        top, low = (y + float(at) * self.scale for at in (upper, lower))
         if right - left > 1 and low - top > 1:
-            outline = [(left, top), (right, top), (right, low), (left, low)]
-            left_over(sheet, outline)
-            drawn = (_back(right - left, self.scale), _back(low - top, self.scale))
-            length, width = map(Length, drawn)
-            size = self.words.text("figure-cutting-over", {"length": length, "width": width})
-            if low - top >= 2 * ROOM and width_of(size) + 10 <= right - left:
+            left_over(sheet, [(left, top), (right, top), (right, low), (left, low)])
+            size = self.words.text(
+                "figure-cutting-over", {"length": Length(far - near), "width": Length(lower - upper)}
+            )
+            if low - top >= 2 * ROOM and width_of(size) + HATCH_SHOWS <= right - left:
                 sheet.write(((left + right) / 2, (top + low) / 2 + 4.5), size, "middle", colour=SOFT, ground=True)
-
-
-def _back(units: float, scale: float) -> Fraction:
-    """A drawn length as the length of cloth that it stands for, to the mm below."""
-    return Fraction(int(units / scale))

@@ -200,7 +200,9 @@ class Sheet:
         middle = (left + right) / 2
         half = width_of(words) / 2
         middle = min(max(middle, MARGIN + half), self.width - MARGIN - half)
-        self.write((middle, y + (ASCENT + 3 if below else -4)), words, "middle")
+        # Words that are longer than the dimension keep clear of the ends of its extension lines.
+        clear = 6 if 2 * half > right - left else 3
+        self.write((middle, y + (ASCENT + clear if below else -4)), words, "middle")
 
     def upright(
         self, top: float, bottom: float, x: float, words: str, from_x: float | None = None, side: str = "right"

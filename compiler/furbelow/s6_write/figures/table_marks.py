@@ -140,7 +140,7 @@ def _tapes_across(sheet: Sheet, y: float, marks: tuple[Mark, ...], words: Words)
         distance = words.said(Length(mark.distance, "cut"))
         sheet.write((left + 22, row), distance, bold=True)
         x = left + 27 + width_of(distance, True)
-        sheet.write((x, row), words.text("figure-tapes-lanes-wide", _told(mark)))
+        sheet.write((x, row), words.text("figure-tapes-lanes-deep", _told(mark)))
 
 
 def _tape(sheet: Sheet, far_side: list[Point], near: Point) -> None:

@@ -16,7 +16,7 @@ from furbelow.s4_cut.cut import Cutting, Sheet
 from furbelow.s4_cut.offcuts import offcuts
 from furbelow.s4_cut.plan import CuttingPlan, Section, Segment, tag_of
 from furbelow.s6_write.guide.guide import CutLine
-from furbelow.s6_write.guide.lane_steps import lane_steps
+from furbelow.s6_write.guide.lane_steps import TAPES, lane_steps
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
@@ -143,7 +143,9 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
     faces = [
         cutting.sheet(name).material.material.has_right_side for name in takewhile(cloth.name.__ne__, cutting.sheets)
     ]
-    yield said_action("cutting-tags-again" if number > 1 or cloth.has_right_side in faces else tags, values, words)
+    told_before = number > 1 or cloth.has_right_side in faces
+    taped = flag(any(each.mark in TAPES for each in lay))
+    yield said_action("cutting-tags-again" if told_before else tags, {**values, "taped": taped}, words)
     here = {each.strip for each in section.pieces}
     pieces = words.say.solved.pieces.items()
     again = tuple(name for name, piece in pieces if name in here and (piece.gore or piece.ring or piece.bias))
