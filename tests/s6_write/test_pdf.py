@@ -212,6 +212,22 @@ def test_no_step_and_no_figure_lies_on_two_pages() -> None:
         assert len(pages_of(document, element)) == 1
 
 
+def test_the_head_of_a_page_names_all_work_that_stands_on_it() -> None:
+    # Work whose last sentence lies above the first head of a page, and work that ends with a page, are both in its head.
+    told = guide("peony", "B", at_home=True)
+    document = _opened(told)
+    work = [*told.cut, *(operation for part in told.parts for operation in part.operations)]
+    letters = [operation.letter for operation in work for _ in operation.steps]
+    on: dict[int, list[str]] = {}
+    for letter, sentence in zip(letters, _of_kind(document, "/LI"), strict=True):
+        (page,) = pages_of(document, sentence)
+        on.setdefault(page, []).append(letter)
+    assert len(on) > 5
+    for page, here in on.items():
+        head = _pdftotext(document, "-f", str(page), "-l", str(page), "-layout").strip().splitlines()[0]
+        assert head.split()[-1] == (here[0] if here[0] == here[-1] else f"{here[0]}–{here[-1]}"), page
+
+
 def test_every_figure_is_wide_enough_to_read_its_words() -> None:
     # The words of a figure are 13 of its 400 units high: at 8 points, the least for print read at arm's length, it is 87 mm wide
     # (common practice, no source).

@@ -30,6 +30,7 @@ Groups = Mapping[str, Sequence[tuple[Draw, str]]]  # the heads of the groups, an
 ROW = 20.0
 SAMPLE = 62.0
 COLUMN = 198.0
+HEAD_CLEAR = 12.0  # between a row's place and the base line of the next heading: words are ASCENT high
 EDGES: Mapping[Pattern, str] = {
     "raw": "figure-legend-raw",
     "selvedge": "figure-legend-selvedge",
@@ -93,9 +94,9 @@ def _drawn(words: Messages) -> tuple[Figure, ...]:
 
 
 def _key(key: str, groups: Groups, words: Messages, caption: str) -> Figure:
-    sheet, y = Sheet(), -8.0
+    sheet, y = Sheet(), -HEAD_CLEAR
     for title, signs in groups.items():
-        y = _table(sheet, y + 8, words.text(title), [(draw, words.text(name)) for draw, name in signs])
+        y = _table(sheet, y + HEAD_CLEAR, words.text(title), [(draw, words.text(name)) for draw, name in signs])
     names = [Part(name) for signs in groups.values() for _, name in signs]
     values: Values = {"count": len(names), "names": Things(tuple(names), "clauses")}
     return sheet.figure(key, words.text("figure-legend-alt", values), words.text(caption))
