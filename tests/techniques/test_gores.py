@@ -245,3 +245,18 @@ def test_nothing_is_said_of_gores_whose_sides_are_alike() -> None:
     assert worked.solved.pieces["skirt"].gore is not None
     assert not worked.solved.pieces["skirt"].gore.unlike
     assert "their sides slant more" not in worked.words()
+
+
+def test_sides_that_differ_are_told_as_each_is_and_a_seam_as_the_shorter() -> None:
+    """No tape measures a mean. By Pythagoras from the gores as they are cut."""
+    steps = f"""- gores: {{piece: skirt, hem: 50 cm, front: 20 cm, front hem: 60 cm, back: 20 cm, back hem: 60 cm}}
+    {NEAT}
+    - join ends: {{of: skirt, seam: 1 cm, into: one ring}}"""
+    worked = work("skirt: {from: lawn, count: 6, length: 20 cm, depth: 100 cm}", steps)
+    gore = worked.solved.pieces["skirt"].gore
+    assert gore is not None
+    widths = [gore.cut_widths(width) for width in gore.widths]
+    sides = sorted(hypot(float(gore.cut_depth), float(broad - narrow) / 2) / 10 for narrow, broad in widths)
+    words = worked.words()
+    assert f"the start edge of the skirt, {round(sides[0], 1):g} cm to {round(sides[-1], 1):g} cm" in words
+    assert f"Pin the 6 pairs of sides, {round(sides[0], 1):g} cm each" in words

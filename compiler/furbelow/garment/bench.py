@@ -318,9 +318,10 @@ class Bench(NamedTuple):
         return left / 2 if cloth.folded else left
 
     def beside(self, piece: str, down: Fraction) -> Fraction:
-        """How long the sides of a piece are over so much of its depth: longer where they slant."""
+        """How long the sides of a piece are over so much of its depth: longer where they slant; of gores that differ, the
+        shortest, to which the others are trimmed or eased."""
         cloth = self.cloths[piece]
-        return down * cloth.piece.gore.slant if cloth.piece.gore and not cloth.blank else down
+        return down * cloth.piece.gore.slants[0] if cloth.piece.gore and not cloth.blank else down
 
     def along(self, piece: str, above: Fraction) -> Fraction:
         """How long a ring or flat length of a piece is on a line so far above its bottom edge as it is now: between two arcs,

@@ -120,14 +120,16 @@ class Gore(NamedTuple):
         return len(self.widths) > 1
 
     @property
-    def slant(self) -> Fraction:
-        """How long the sides are for each length of depth, on average: a slanting side is longer than the gore is deep."""
-        one, total = Fraction(0), sum(width.many for width in self.widths)
+    def slants(self) -> tuple[Fraction, Fraction]:
+        """How long the sides are for each length of depth, of the gore whose sides are shortest and of the one whose are
+        longest: a slanting side is longer than the gore is deep. Where neighbours differ, the seam is as long as the shorter.
+        With one straight side, both are told as the mean of that and the slanting one."""
+        found = []
         for width in self.widths:
             narrow, broad = self.cut_widths(width)
             slanting = slope((broad - narrow) / (2 if self.both else 1), self.cut_depth) / self.cut_depth
-            one += width.many * (slanting if self.both else (1 + slanting) / 2)
-        return one / total
+            found.append(slanting if self.both else (1 + slanting) / 2)
+        return min(found), max(found)
 
     @property
     def unlike(self) -> tuple[tuple[str, str, Fraction], ...]:

@@ -216,11 +216,16 @@ def _which_margin(seam: Seam) -> dict[str, Value]:
 
 
 def _edge_place(done: Performed, edge: Edge) -> _Place:
-    values: Values = {
+    values: dict[str, Value] = {
         "edge": edge_said(edge),
         "length": Length(done.before.measured(edge)),
         "layers": sum(ply.copies for ply in edge.plies) // edge.copies,
     }
+    gore = done.before.cloths[edge.pieces[0]].piece.gore if edge.name.endswith((".start", ".end")) else None
+    if gore and gore.unlike:
+        least, most = gore.slants
+        values["longest"] = Length(done.before.measured(edge) * most / least)
+        return _Place("neaten-title-edge", "neaten-place-sides", values, edge.copies)
     return _Place("neaten-title-edge", "neaten-place-edge", values, edge.copies, ring=done.before.ring(edge))
 
 

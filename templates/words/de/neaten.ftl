@@ -43,6 +43,8 @@ neaten-place-edge = { $layers ->
     [2] { EDGE($edge, at: "start") }, beide Lagen zusammen, { $length },
    *[other] { EDGE($edge, at: "start") }, alle Lagen zusammen, { $length },
  }
+# $longest: Keilbahnen, die verschieden sind, haben verschieden lange Seiten.
+neaten-place-sides = { EDGE($edge, at: "start") }, { $length } bis { $longest },
 
 # $side: welche der beiden Seiten eines Teils; es liegt noch für sich.
 neaten-side = { $side ->

@@ -43,6 +43,8 @@ neaten-place-edge = { $layers ->
     [2] { EDGE($edge) }, both layers together, { $length }
    *[other] { EDGE($edge) }, all layers together, { $length }
  }
+# $longest: gores that differ have sides of several lengths.
+neaten-place-sides = { EDGE($edge) }, { $length } to { $longest }
 
 # $side: which of the two sides of a piece; it lies by itself yet.
 neaten-side = { $side ->

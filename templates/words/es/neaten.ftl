@@ -43,6 +43,8 @@ neaten-place-edge = { $layers ->
     [2] { EDGE($edge) }, las dos capas juntas, { $length }
    *[other] { EDGE($edge) }, todas las capas juntas, { $length }
  }
+# $longest: las nesgas que difieren tienen lados de varios largos.
+neaten-place-sides = { EDGE($edge) }, de { $length } a { $longest }
 
 # $side: cuál de los dos lados de una pieza, que todavía está sola.
 neaten-side = { $side ->

@@ -43,6 +43,8 @@ neaten-place-edge = { $layers ->
     [2] { EDGE($edge) }, les deux épaisseurs ensemble, { $length }
    *[other] { EDGE($edge) }, toutes les épaisseurs ensemble, { $length }
  }
+# $longest : des lés qui diffèrent ont des côtés de plusieurs longueurs.
+neaten-place-sides = { EDGE($edge) }, de { $length } à { $longest }
 
 # $side : lequel des deux côtés d’une pièce, qui est encore seule.
 neaten-side = { $side ->
