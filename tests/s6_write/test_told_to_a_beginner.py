@@ -133,3 +133,9 @@ def test_the_picture_says_what_it_leaves_out() -> None:
     shown = [figure.alt for figure in guide("bindweed", "C").picture]
     assert shown
     assert all("Not drawn: " in alt for alt in shown)
+
+
+def test_the_overlocker_is_tried_on_an_offcut_once() -> None:
+    said = texts_of(small_guide(FLOUNCED, FLOUNCED_STEPS, room=Workroom(neaten_with="overlocker")))
+    (at,) = (at for at, text in enumerate(said) if text.startswith("For a trial overlock"))
+    assert not any("Overlock " in text for text in said[:at])

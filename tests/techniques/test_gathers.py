@@ -210,3 +210,11 @@ def test_old_marks_are_taken_out_as_the_cloth_bears_them(cloth: str, said: str) 
     worked = sound(TIERS.replace("upper: {from: net", f"upper: {{from: {cloth}"), steps)
     old = [text for text in _said(worked, "gather", 1) if "marks that" in text or "loops" in text]
     assert [text.partition(" The bright thread")[0] for text in old] == [said]
+
+
+def test_marks_are_made_on_each_of_several_layers() -> None:
+    worked = _skirt()
+    (plain, _) = (_said(worked, "stack layers", at) for at in (0, 1))
+    assert plain[0].startswith("Mark the top edge of the upper in")
+    assert "on both faces of each layer" in plain[0]
+    assert "bright" not in plain[0]

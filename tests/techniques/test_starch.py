@@ -83,3 +83,14 @@ def test_a_skirt_is_dipped_before_it_is_hung_and_hung_before_it_is_brushed() -> 
     dipped, brushed = order_of("with: starch, by: dip", "Dip", "Hang"), order_of("with: starch", "Hang", "Brush")
     assert dipped == sorted(dipped)
     assert brushed == sorted(brushed)
+
+
+def test_bright_threads_come_out_before_the_cloth_is_wet_and_once() -> None:
+    starch = "- starch: {piece: slip, with: starch, by: brush}"
+    told = texts_of(small_guide(SLIP, f"{HUNG}{starch}", materials=STARCH))
+    out = [text for text in told if "bright" in text and "ake out" in text]
+    assert len(out) == 1
+    assert "before the cloth gets wet" in out[0]
+    assert "Cut off all loose threads." in told
+    dry = texts_of(small_guide(SLIP, HUNG, materials=STARCH))
+    assert "Cut off all loose threads and take out the bright ones." in dry

@@ -42,7 +42,7 @@ from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import PINS_OUT
 from furbelow.techniques.shared.gathers import knots_of, tails_hang, tails_off, tails_said
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
-from furbelow.techniques.shared.marks import marked_in, marked_said, parts_apart, seam_said
+from furbelow.techniques.shared.marks import marked_in, marked_said, parts_apart, tagged
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
 from furbelow.techniques.shared.stacks import HOLDING_ROW
@@ -275,7 +275,8 @@ class StackLayers:
         layers, ring = stacked.edges(done), done.before.ring(edge)
         loose = next((layer for layer in layers if tails_hang(layer)), None)
         unmarked = [layer for layer in layers if not marked_in(layer, parts)]
-        bare = [piece for layer in unmarked for piece in layer.pieces]
+        threads = [tagged(done.before, layer.pieces, say) for layer in unmarked]
+        seam = "ends" if not ring else "bright" if all(threads) else "some" if any(threads) else "plain"
         actions = []
         if unmarked:
             actions.append(Action("stack-layers-mark", values=parts_apart(done.before, unmarked[0], parts)))
@@ -296,7 +297,8 @@ class StackLayers:
             "stitch": Stitch(done.sewn[0].stitch),
             "marked": marked_said(unmarked),
             "ring": flag(ring),
-            "seam": seam_said(done.before, bare, say) if ring else One("ends", ("bright", "ends", "plain")),
+            "seam": One(seam, ("bright", "some", "ends", "plain")),
+            "several": flag(sum(layer.copies for layer in unmarked) > edge.copies),
             "spacing": Length(stacked.apart, "about"),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }

@@ -15,7 +15,7 @@ from fractions import Fraction
 from furbelow.garment.bench import Bench
 from furbelow.garment.limits import dry_weight
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Part, Pieces, Supply, Values, Volume
+from furbelow.garment.message import Length, Part, Pieces, Supply, Values, Volume, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step, SupplyKind
@@ -122,6 +122,8 @@ class Starch:
             "cold": Volume(recipe.cold_water),
             "hot": Volume(recipe.hot_water),
             "far": Length(FAR, "about"),
+            # Later steps may measure from a bright thread.
+            "last": flag(say.solved.steps[-1].written is written),
             "air-far": Length(AIR_FAR, "about"),
         }
         return Instructions(

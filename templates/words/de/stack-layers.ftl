@@ -14,17 +14,24 @@ stack-layers-fold = { PIECE($band) } der Länge nach links auf links zur Hälfte
 
 ## Markieren
 
+# Nur in der Meldung darunter. $several: Lagen, die noch keine Markierungen haben.
+stack-faces = { $several ->
+    [yes] beiden Stoffseiten jeder Lage
+   *[no] beiden Stoffseiten
+ }
 # $marked: die Kanten, die noch keine Markierungen haben. $seam: wie die Stelle der ersten Markierung heißt.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.{ marks-on-line }
-        [plain] In Achtel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.{ marks-on-line }
-       *[ends] In Achtel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.{ marks-on-line }
+        [bright] In Achtel teilen und auf { stack-faces } alle { $part } markieren, die erste Markierung an der Seitennaht mit dem bunten Faden: { $marked }.{ marks-on-line }
+        [some] In Achtel teilen und auf { stack-faces } alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.{ marks-on-line }
+        [plain] In Achtel teilen und auf { stack-faces } alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.{ marks-on-line }
+       *[ends] In Achtel teilen und auf { stack-faces } von einem Ende aus alle { $part } markieren: { $marked }.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.{ marks-on-line }
-        [plain] In Viertel teilen und auf beiden Stoffseiten alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.{ marks-on-line }
-       *[ends] In Viertel teilen und auf beiden Stoffseiten von einem Ende aus alle { $part } markieren: { $marked }.{ marks-on-line }
+        [bright] In Viertel teilen und auf { stack-faces } alle { $part } markieren, die erste Markierung an der Seitennaht mit dem bunten Faden: { $marked }.{ marks-on-line }
+        [some] In Viertel teilen und auf { stack-faces } alle { $part } markieren, die erste Markierung an der Seitennaht (hat eine davon den bunten Faden, an dieser): { $marked }.{ marks-on-line }
+        [plain] In Viertel teilen und auf { stack-faces } alle { $part } markieren, die erste Markierung an der Seitennaht: { $marked }.{ marks-on-line }
+       *[ends] In Viertel teilen und auf { stack-faces } von einem Ende aus alle { $part } markieren: { $marked }.{ marks-on-line }
     }
  }
 

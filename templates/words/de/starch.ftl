@@ -29,7 +29,11 @@ starch-try = Auf einem Stoffrest ausprobieren und trocknen lassen.
 ## Auftragen
 
 # Steht zuerst, bevor die Stärke angesetzt wird.
-starch-pins = Stecknadeln und Nadeln zählen, bevor der Stoff nass wird. Alle Markierungen entfernen: die Kreide ausbürsten, den Stift mit Wasser herauslösen.
+# $last: Es folgt kein Schritt, der von einem bunten Faden aus misst.
+starch-pins = { $last ->
+    [yes] Stecknadeln und Nadeln zählen, bevor der Stoff nass wird. Die bunten Fäden und alle Markierungen entfernen: die Kreide ausbürsten, den Stift mit Wasser herauslösen.
+   *[no] Stecknadeln und Nadeln zählen, bevor der Stoff nass wird. Alle Markierungen entfernen: die Kreide ausbürsten, den Stift mit Wasser herauslösen.
+ }
     .check = Es liegen so viele in der Dose wie am Anfang, und keine Markierung ist zu sehen.
     .remedy = An jeder Naht entlangfühlen, bis die letzte gefunden ist: In steifem Stoff spürt sie niemand, und sie rostet. Stärke hält eine Markierung für immer fest.
 starch-hang = Das Kleidungsstück kopfüber am Saum aufhängen oder im Freien über eine Leine legen, darunter ein altes Laken.

@@ -14,17 +14,24 @@ stack-layers-fold = Fold { PIECE($band) } in half along its length, wrong sides 
 
 ## Mark
 
+# Said only inside the message below. $several: layers that bear no marks yet.
+stack-faces = { $several ->
+    [yes] both faces of each layer
+   *[no] both faces
+ }
 # $marked: the edges that bear no marks yet. $seam: how the place of the first mark is told.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.{ marks-on-line }
-        [plain] Mark { $marked } in eighths on both faces, every { $part }, the first at the side seam.{ marks-on-line }
-       *[ends] Mark { $marked } in eighths on both faces, every { $part } from one end.{ marks-on-line }
+        [bright] Mark { $marked } in eighths on { stack-faces }, every { $part }, the first at the side seam with the bright thread.{ marks-on-line }
+        [some] Mark { $marked } in eighths on { stack-faces }, every { $part }, the first at the side seam, with the bright thread where there is one.{ marks-on-line }
+        [plain] Mark { $marked } in eighths on { stack-faces }, every { $part }, the first at the side seam.{ marks-on-line }
+       *[ends] Mark { $marked } in eighths on { stack-faces }, every { $part } from one end.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam, with the bright thread where there is one.{ marks-on-line }
-        [plain] Mark { $marked } in quarters on both faces, every { $part }, the first at the side seam.{ marks-on-line }
-       *[ends] Mark { $marked } in quarters on both faces, every { $part } from one end.{ marks-on-line }
+        [bright] Mark { $marked } in quarters on { stack-faces }, every { $part }, the first at the side seam with the bright thread.{ marks-on-line }
+        [some] Mark { $marked } in quarters on { stack-faces }, every { $part }, the first at the side seam, with the bright thread where there is one.{ marks-on-line }
+        [plain] Mark { $marked } in quarters on { stack-faces }, every { $part }, the first at the side seam.{ marks-on-line }
+       *[ends] Mark { $marked } in quarters on { stack-faces }, every { $part } from one end.{ marks-on-line }
     }
  }
 

@@ -29,7 +29,11 @@ starch-try = Try it on an offcut and let that dry.
 ## Put it on
 
 # Said first, before any starch is made.
-starch-pins = Count the pins and needles before the cloth gets wet. Take out all marks: brush off the chalk, and damp away the marker.
+# $last: no step follows that measures from a bright thread.
+starch-pins = { $last ->
+    [yes] Count the pins and needles before the cloth gets wet. Take out the bright threads and all marks: brush off the chalk, and damp away the marker.
+   *[no] Count the pins and needles before the cloth gets wet. Take out all marks: brush off the chalk, and damp away the marker.
+ }
     .check = As many are in the box as when you began, and no mark shows.
     .remedy = Feel along every seam until the last pin is found: in stiff cloth nobody feels it, and it rusts. Starch holds a mark for good.
 starch-hang = Hang the garment upside down by its hem, or lay it over a line in the open air, with an old sheet below it.

@@ -14,17 +14,24 @@ stack-layers-fold = Dobla { PIECE($band) } por la mitad a lo largo, revés con r
 
 ## Marcar
 
+# Solo dentro del mensaje de abajo. $several: capas que aún no llevan marcas.
+stack-faces = { $several ->
+    [yes] las dos caras de cada capa
+   *[no] las dos caras
+ }
 # $marked: los bordes que aún no llevan marcas. $seam: cómo se dice el lugar de la primera marca.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] Marca en octavos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.{ marks-on-line }
-        [plain] Marca en octavos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral.{ marks-on-line }
-       *[ends] Marca en octavos { $marked } por las dos caras, cada { $part } desde un extremo.{ marks-on-line }
+        [bright] Marca en octavos { $marked } por { stack-faces }, cada { $part }, la primera marca en la costura lateral del hilo de color vivo.{ marks-on-line }
+        [some] Marca en octavos { $marked } por { stack-faces }, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.{ marks-on-line }
+        [plain] Marca en octavos { $marked } por { stack-faces }, cada { $part }, la primera marca en la costura lateral.{ marks-on-line }
+       *[ends] Marca en octavos { $marked } por { stack-faces }, cada { $part } desde un extremo.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] Marca en cuartos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.{ marks-on-line }
-        [plain] Marca en cuartos { $marked } por las dos caras, cada { $part }, la primera marca en la costura lateral.{ marks-on-line }
-       *[ends] Marca en cuartos { $marked } por las dos caras, cada { $part } desde un extremo.{ marks-on-line }
+        [bright] Marca en cuartos { $marked } por { stack-faces }, cada { $part }, la primera marca en la costura lateral del hilo de color vivo.{ marks-on-line }
+        [some] Marca en cuartos { $marked } por { stack-faces }, cada { $part }, la primera marca en la costura lateral, la del hilo de color vivo si lo hay.{ marks-on-line }
+        [plain] Marca en cuartos { $marked } por { stack-faces }, cada { $part }, la primera marca en la costura lateral.{ marks-on-line }
+       *[ends] Marca en cuartos { $marked } por { stack-faces }, cada { $part } desde un extremo.{ marks-on-line }
     }
  }
 

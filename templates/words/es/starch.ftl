@@ -29,7 +29,11 @@ starch-try = Prueba en un retal y déjalo secar.
 ## Aplicarlo
 
 # Se dice lo primero, antes de preparar el almidón.
-starch-pins = Cuenta los alfileres y las agujas antes de mojar la tela. Quita todas las marcas: cepilla el jaboncillo y haz desaparecer el rotulador con agua.
+# $last: no sigue ningún paso que mida desde un hilo de color vivo.
+starch-pins = { $last ->
+    [yes] Cuenta los alfileres y las agujas antes de mojar la tela. Quita los hilos de color vivo y todas las marcas: cepilla el jaboncillo y haz desaparecer el rotulador con agua.
+   *[no] Cuenta los alfileres y las agujas antes de mojar la tela. Quita todas las marcas: cepilla el jaboncillo y haz desaparecer el rotulador con agua.
+ }
     .check = En la caja hay tantos como al empezar, y no se ve ninguna marca.
     .remedy = Palpa todas las costuras hasta encontrar el último alfiler: en la tela tiesa nadie lo nota, y se oxida. El almidón fija una marca para siempre.
 starch-hang = Cuelga la prenda cabeza abajo por el bajo, o tiéndela sobre una cuerda al aire libre, con una sábana vieja debajo.

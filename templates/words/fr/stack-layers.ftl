@@ -14,17 +14,24 @@ stack-layers-fold = Plier { PIECE($band) } en deux dans la longueur, envers cont
 
 ## Marquer
 
+# Seulement dans le message ci-dessous. $several : des épaisseurs sans repères.
+stack-faces = { $several ->
+    [yes] les deux faces de chaque épaisseur
+   *[no] les deux faces
+ }
 # $marked : les bords qui ne portent pas encore de repères. $seam : comment se dit la place du premier repère.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
-        [bright] Diviser en huitièmes et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté, celle au fil vif là où il y en a une.{ marks-on-line }
-        [plain] Diviser en huitièmes et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté.{ marks-on-line }
-       *[ends] Diviser en huitièmes et marquer sur les deux faces { $marked }, tous les { $part } à partir d’un bout.{ marks-on-line }
+        [bright] Diviser en huitièmes et marquer sur { stack-faces } { $marked }, tous les { $part }, le premier repère à la couture de côté au fil vif.{ marks-on-line }
+        [some] Diviser en huitièmes et marquer sur { stack-faces } { $marked }, tous les { $part }, le premier repère à la couture de côté, celle au fil vif là où il y en a une.{ marks-on-line }
+        [plain] Diviser en huitièmes et marquer sur { stack-faces } { $marked }, tous les { $part }, le premier repère à la couture de côté.{ marks-on-line }
+       *[ends] Diviser en huitièmes et marquer sur { stack-faces } { $marked }, tous les { $part } à partir d’un bout.{ marks-on-line }
     }
    *[4] { $seam ->
-        [bright] Diviser en quarts et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté, celle au fil vif là où il y en a une.{ marks-on-line }
-        [plain] Diviser en quarts et marquer sur les deux faces { $marked }, tous les { $part }, le premier repère à la couture de côté.{ marks-on-line }
-       *[ends] Diviser en quarts et marquer sur les deux faces { $marked }, tous les { $part } à partir d’un bout.{ marks-on-line }
+        [bright] Diviser en quarts et marquer sur { stack-faces } { $marked }, tous les { $part }, le premier repère à la couture de côté au fil vif.{ marks-on-line }
+        [some] Diviser en quarts et marquer sur { stack-faces } { $marked }, tous les { $part }, le premier repère à la couture de côté, celle au fil vif là où il y en a une.{ marks-on-line }
+        [plain] Diviser en quarts et marquer sur { stack-faces } { $marked }, tous les { $part }, le premier repère à la couture de côté.{ marks-on-line }
+       *[ends] Diviser en quarts et marquer sur { stack-faces } { $marked }, tous les { $part } à partir d’un bout.{ marks-on-line }
     }
  }
 

@@ -29,7 +29,11 @@ starch-try = L’essayer sur une chute et la laisser sécher.
 ## L’appliquer
 
 # Dite en premier, avant de préparer l’amidon.
-starch-pins = Compter les épingles et les aiguilles avant de mouiller le tissu. Ôter toutes les marques : brosser la craie, faire partir le marqueur à l’eau.
+# $last : aucune étape ne suit qui mesure depuis un fil vif.
+starch-pins = { $last ->
+    [yes] Compter les épingles et les aiguilles avant de mouiller le tissu. Ôter les fils vifs et toutes les marques : brosser la craie, faire partir le marqueur à l’eau.
+   *[no] Compter les épingles et les aiguilles avant de mouiller le tissu. Ôter toutes les marques : brosser la craie, faire partir le marqueur à l’eau.
+ }
     .check = Il y en a autant dans la boîte qu’au début, et aucune marque ne se voit.
     .remedy = Tâter chaque couture jusqu’à retrouver la dernière épingle : dans un tissu raide personne ne la sent, et elle rouille. L’amidon fixe une marque pour toujours.
 starch-hang = Suspendre le vêtement tête en bas par son ourlet, ou le poser sur un fil en plein air, un vieux drap dessous.

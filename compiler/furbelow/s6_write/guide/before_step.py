@@ -13,6 +13,7 @@ from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.words.said_step import SaidAction, SaidStep, said_action
 from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import Gathered
+from furbelow.techniques.neaten import Neatened
 from furbelow.techniques.shared.gathers import ROWS
 from furbelow.techniques.shared.iron import IRON_SET, PRESSES, SET_BY_STEP, by_heat, iron_set
 
@@ -37,6 +38,9 @@ def before_step(
     if performed[at].setup in _AT_MACHINE and not any(done.setup in _AT_MACHINE for done in worked):
         values: Values = {"trial": Length(words.say.strip(TRIAL)), "stitch": Stitch(words.say.room.seam_stitch)}
         yield said_action("machine-trial", values, words)
+    neatened = [done for done in (*worked, performed[at]) if _overlocked(done)]
+    if neatened and neatened[0] is performed[at]:
+        yield said_action("overlocker-trial", {"trial": Length(words.say.strip(TRIAL))}, words)
     if _crosses_zip(performed[at]):
         yield said_action("machine-zip-open", {}, words)
     yield from _marks_on_net(performed, at, words)
@@ -62,6 +66,11 @@ def _marked(done: Performed, words: Words) -> Iterator[str]:
             yield from (cloth for cloth in cloths if is_net(solved, cloth))
 
 
+def _overlocked(done: Performed) -> bool:
+    """Whether a step neatens with the overlocker; one that rolls an edge in it has a trial of its own setting."""
+    return isinstance(done.facts, Neatened) and done.setup is SetUp.OVERLOCKER
+
+
 def _crosses_zip(done: Performed) -> bool:
     """Whether rows are sewn along the top of an opening that a zip closes."""
     zipped = (opening.name for opening in done.before.openings.values() if opening.zipped)
@@ -77,7 +86,7 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
     facts, strip = facts_of(rows[0], Gathered), words.say.strip(PRACTICE)
     values: Values = {
         "flat": Length(strip),
-        "short": Length(strip / facts.ratio, "about"),
+        "short": Length(strip / facts.ratio),
         "first-row": Length(facts.rows[0], "about"),
         "second-row": Length(facts.rows[-1], "about"),
     }

@@ -48,10 +48,10 @@ def label_caution(words: Words) -> Caution:
 def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -> Part:
     """label: whether the label is sewn in here."""
     drawn = ("last-look-drawn-up",) if _drawn_up(rehearsal.run) else ()
-    # Marks come out before starch goes on; afterwards water would take it off again.
+    # Marks and bright threads come out before starch goes on; afterwards water would take it off again.
     starched = rehearsal.run.performed[-1].step.written.technique == "starch"
-    marks = () if starched else ("last-look-marks",)
-    looks = ("last-look-threads", *marks, *_hem_checks(rehearsal), "last-look-edges", *drawn)
+    out = ("last-look-loose-threads",) if starched else ("last-look-threads", "last-look-marks")
+    looks = (*out, *_hem_checks(rehearsal), "last-look-edges", *drawn)
     values = _values(rehearsal)
     looked = (said_action(message, values, words) for message in ("last-look-pins", *looks))
     # The pins last: the label is pinned.
