@@ -74,7 +74,7 @@ def test_how_to_tag_is_said_once_for_cloths_whose_faces_are_told_apart_alike() -
             step.text
             for each in guide(name, size).cut
             for step in each.steps
-            if step.text.startswith("Write a paper tag")
+            if step.text.startswith("Write paper tags")
         ]
         assert len(told) == len(set(told))
 

@@ -68,6 +68,9 @@ LEAST_WRAP = Fraction(100)  # of a wrap skirt; house rule, maker to confirm
 LEAST_BAND, USUAL_BAND = Fraction(10), Fraction(20)  # deep, to carry a button; house rule, maker to confirm
 SNAP_IN, HOOK_IN = Fraction(10), Fraction(3)  # from the end of the band
 CORNER = Fraction(3)  # of a margin that is left at a corner, so that it turns out sharp
+LEAST_SPREAD = Fraction(10)  # by which a margin is shorter than its seam line before it has to be snipped; house rule
+SNIPS = Fraction(30)  # from snip to snip; house rule, maker to confirm
+CLEAR_OF_SEAM = Fraction(3)  # from the end of a snip to the seam line; house rule, maker to confirm
 PAST = Fraction(20)  # where a row is sewn again
 LEAST_OFF = Fraction(5)  # less can't be told along a waist; house rule, maker to confirm
 
@@ -230,6 +233,8 @@ class FittedWaistband:
         written, facts, step = done.step.written, facts_of(done, FittedBand), done.step
         band, fasten = word_of(written, "band"), word_of(written, "fasten")
         edge, overlap, parts = done.before.edge(edge_of(written, "to")), step.mm("overlap"), divisions(facts.length)
+        # A margin above the seam line of a piece that flares is narrower than that line.
+        shorter = edge.end_to_end - done.before.measured(edge)
         folds = "flat" if not edge.gathered else "pleats" if "pleats" in edge.gathered else "gathers"
         if marked(edge):
             marks: tuple[Action, ...] = (Action("fitted-waistband-mark-band-alone"),)
@@ -242,6 +247,7 @@ class FittedWaistband:
             Action("fitted-waistband-fold"),
             *((Action("fitted-waistband-hold"),) if facts.underlap else ()),
             *marks,
+            *((Action("fitted-waistband-snip"),) if shorter >= LEAST_SPREAD else ()),
             Action("fitted-waistband-lay"),
             *((Action(tails_off(edge), values=tails_said(edge)),) if tails_hang(edge) else ()),
             Action("fitted-waistband-sew"),
@@ -273,6 +279,11 @@ class FittedWaistband:
             "hook-in": Length(HOOK_IN, "about"),
             "bar-in": Length(overlap - HOOK_IN),
             "length": Length(facts.length),
+            "skirt": Pieces(edge.pieces),
+            "shorter": Length(shorter),
+            "snips": Length(SNIPS, "about"),
+            "snip": Length(max(step.mm("seam") - CLEAR_OF_SEAM, step.mm("seam") / 2), "about"),
+            "clear": Length(min(CLEAR_OF_SEAM, step.mm("seam") / 2), "about"),
             "edge-off": Length(max(facts.length * LENGTH_SHARE, LEAST_OFF), "about"),
             "stitch": Stitch(done.sewn[0].stitch),
             "depth": Length(facts.depth),

@@ -176,7 +176,9 @@ class InsertElastic:
                 *each(
                     "insert-elastic-pin-end",
                     "insert-elastic-thread-long-band" if margin_inside else "insert-elastic-thread-long",
+                    "insert-elastic-lap-to-try",
                     "insert-elastic-try-on",
+                    "insert-elastic-mark-lap",
                     "insert-elastic-shorten",
                 ),
                 Action("insert-elastic-write"),

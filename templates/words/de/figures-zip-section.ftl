@@ -8,12 +8,12 @@ figure-zip-alt = { $way ->
  }
 figure-zip-caption = { $way ->
     [centred] Der Reißverschluss in der Mitte seiner Öffnung von { $opening }.{ figure-hatched }
-    [lapped] Der verdeckte Reißverschluss, Öffnung { $opening }.{ figure-hatched }
+    [lapped] Der verdeckte Reißverschluss, Öffnung { $opening }, vom oberen Ende gesehen.{ figure-hatched }
    *[invisible] Der nahtverdeckte Reißverschluss an den Nahtzugaben seiner Öffnung von { $opening }.{ figure-hatched }
  }
 figure-zip-folded-head = Linke Stoffseite oben, vor dem Reißverschluss
 figure-zip-folded-alt = Die Öffnung ist zugeheftet. Eine Nahtzugabe ist auf ihre eigene Seite gebügelt; die andere ist über die Heftnaht gelegt und wieder zurückgefaltet, ihr Bruch steht { $near } über die Heftnaht hinaus.
-figure-zip-folded-caption = Der Bruch, unter den der Reißverschluss kommt, vom unteren Ende gesehen.{ figure-hatched }
+figure-zip-folded-caption = Der Bruch, unter den der Reißverschluss kommt, vom oberen Ende gesehen.{ figure-hatched }
 figure-zip-beneath-head = An der Maschine, der Reißverschluss mit der Oberseite nach oben
 figure-zip-over = oben
 figure-zip-under = unten

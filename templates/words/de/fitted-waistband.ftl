@@ -45,11 +45,14 @@ fitted-waistband-mark-band-alone = Die nicht umgebügelte Kante von { PIECE($ban
 
 ## Annähen
 
+fitted-waistband-snip = Die Schnittkante von { PIECE($skirt) } ist { $shorter } kürzer als die Nahtlinie. Die Nahtzugabe alle { $snips } { $snip } tief einschneiden, damit sie sich öffnet.
+    .check = Kein Einschnitt kommt näher als { $clear } an die Nahtlinie.
+    .remedy = Wo einer zu tief ist, die Naht dort um so viel weiter innen nähen.
 fitted-waistband-lay = { $face ->
     [right] Die nicht umgebügelte Kante von { PIECE($band) } rechts auf rechts auf { EDGE($to) } legen, Markierung auf Markierung. { fitted-waistband-stands-out } So { pin-start }.
    *[other] Die nicht umgebügelte Kante von { PIECE($band) } mit der rechten Stoffseite nach unten auf die Außenseite legen, auf { EDGE($to) }, Markierung auf Markierung. { fitted-waistband-stands-out } So { pin-start }.
  }
-    .check = Die Kante misst zwischen den Enden { $length }.
+    .check = Auf der Nahtlinie sind es zwischen den Enden { $length }.
     .tolerance = { $edge-off } mehr oder weniger
     .remedy = { $folds ->
         [gathers] Zu lang: die Kräuselung enger zusammenziehen. Zu kurz: lockern.

@@ -101,19 +101,19 @@ cutting-section-only = Cut along the line: this is the one section.
 # Other sections of this cloth keep theirs.
 cutting-selvedges-here = Cut the selvedges off this section: no piece of it keeps one.
 # $taped: whether tapes lie on the table, which have a drawing of their own.
-cutting-tags = Write a paper tag for each piece, as on the drawing of the section. Pin each on as its piece is cut: near the edge that is up there{ $taped ->
-    [yes] { " " }(not on the drawing of the tapes)
+cutting-tags = Write paper tags as on the drawing of the section{ $taped ->
+    [yes] { " " }(not that of the tapes)
    *[no] { "" }
- }, its top, on the wrong side: the duller face. Where both look alike, choose now.
+ }. Pin each on as its piece is cut, near the edge that is up there, its top, on the wrong side: the duller face. Where both look alike, choose now.
     .check = { $tags ->
         [one] { $tags } tag. A tag comes off when its piece is sewn.
        *[other] { $tags } tags. A tag comes off when its piece is sewn.
      }
 # The faces of the cloth are alike.
-cutting-tags-alike = Write a paper tag for each piece, as on the drawing of the section. Pin each on as its piece is cut: near the edge that is up there{ $taped ->
-    [yes] { " " }(not on the drawing of the tapes)
+cutting-tags-alike = Write paper tags as on the drawing of the section{ $taped ->
+    [yes] { " " }(not that of the tapes)
    *[no] { "" }
- }, its top. This cloth has no right side: the face with the tag is the wrong side.
+ }. Pin each on as its piece is cut, near the edge that is up there, its top. This cloth has no right side: the tagged face is the wrong side.
     .check = { cutting-tags.check }
 # How is said at the first section of the cloth.
 cutting-tags-again = Tag the pieces of this section in the same way.

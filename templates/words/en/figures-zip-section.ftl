@@ -8,12 +8,12 @@ figure-zip-alt = { $way ->
  }
 figure-zip-caption = { $way ->
     [centred] The zip in the middle of its opening of { $opening }.{ figure-hatched }
-    [lapped] The zip under its lap, opening { $opening }.{ figure-hatched }
+    [lapped] The zip under its lap, opening { $opening }, seen from its upper end.{ figure-hatched }
    *[invisible] The invisible zip on the margins of its opening of { $opening }.{ figure-hatched }
  }
 figure-zip-folded-head = Wrong side up, before the zip
 figure-zip-folded-alt = The opening is basted shut. One margin is pressed back on its own side; the other is turned over the row of long stitches and folded back on itself, and its fold stands { $near } beyond that row.
-figure-zip-folded-caption = The fold that the zip will lie under, seen from its lower end.{ figure-hatched }
+figure-zip-folded-caption = The fold that the zip will lie under, seen from its upper end.{ figure-hatched }
 figure-zip-beneath-head = At the machine, the zip right side up
 figure-zip-over = laps over
 figure-zip-under = beneath

@@ -45,11 +45,15 @@ fitted-waistband-mark-band-alone = Mark the unfolded edge of { PIECE($band) } { 
 
 ## Sew on
 
+# The piece flares, so its margin is narrower than the seam line.
+fitted-waistband-snip = The cut edge of { PIECE($skirt) } is { $shorter } shorter than its seam line. Snip its margin every { $snips }, { $snip } deep, so that it spreads.
+    .check = No snip comes nearer to the seam line than { $clear }.
+    .remedy = Where one goes too deep, sew the seam as much further in there.
 fitted-waistband-lay = { $face ->
     [right] Lay the unfolded edge of { PIECE($band) } on { EDGE($to) }, right sides together, marks on marks. { fitted-waistband-stands-out } { pin-start } it.
    *[other] Lay the unfolded edge of { PIECE($band) }, right side down, on the outside of { EDGE($to) }, marks on marks. { fitted-waistband-stands-out } { pin-start } it.
  }
-    .check = The edge measures { $length } between the ends.
+    .check = On the seam line it is { $length } between the ends.
     .tolerance = { $edge-off } more or less
     .remedy = { $folds ->
         [gathers] Too long: pull the gathers closer. Too short: let them out.

@@ -8,12 +8,12 @@ figure-zip-alt = { $way ->
  }
 figure-zip-caption = { $way ->
     [centred] La cremallera en el centro de su abertura de { $opening }.{ figure-hatched }
-    [lapped] La cremallera bajo su tapeta, abertura de { $opening }.{ figure-hatched }
+    [lapped] La cremallera bajo su tapeta, abertura de { $opening }, vista desde su extremo superior.{ figure-hatched }
    *[invisible] La cremallera invisible en los márgenes de su abertura de { $opening }.{ figure-hatched }
  }
 figure-zip-folded-head = Con el revés hacia arriba, antes de la cremallera
 figure-zip-folded-alt = La abertura está hilvanada. Un margen está planchado hacia su propio lado; el otro pasa por encima del hilván y está doblado sobre sí mismo, y su doblez sobresale { $near } del hilván.
-figure-zip-folded-caption = El doblez bajo el que irá la cremallera, visto desde su extremo inferior.{ figure-hatched }
+figure-zip-folded-caption = El doblez bajo el que irá la cremallera, visto desde su extremo superior.{ figure-hatched }
 figure-zip-beneath-head = En la máquina, la cremallera con el derecho hacia arriba
 figure-zip-over = encima
 figure-zip-under = debajo

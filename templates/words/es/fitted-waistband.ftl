@@ -45,11 +45,14 @@ fitted-waistband-mark-band-alone = Marca el borde sin doblar { PIECE($band, case
 
 ## Coser
 
+fitted-waistband-snip = El borde cortado { PIECE($skirt, case: "of") } es { $shorter } más corto que la línea de costura. Da piquetes en el margen cada { $snips }, con una profundidad de { $snip }, para que se abra.
+    .check = Ningún piquete queda a menos de { $clear } de la línea de costura.
+    .remedy = Donde uno llegue demasiado lejos, cose ahí otro tanto más adentro.
 fitted-waistband-lay = { $face ->
     [right] Coloca el borde sin doblar { PIECE($band, case: "of") } sobre { EDGE($to) }, derecho con derecho, marca con marca. { fitted-waistband-stands-out } { pin-start } a lo largo.
    *[other] Coloca el borde sin doblar { PIECE($band, case: "of") }, con el derecho debajo, por fuera { EDGE($to, case: "of") }, marca con marca. { fitted-waistband-stands-out } { pin-start } a lo largo.
  }
-    .check = El borde mide { $length } entre los extremos.
+    .check = En la línea de costura hay { $length } entre los extremos.
     .tolerance = { $edge-off } de más o de menos
     .remedy = { $folds ->
         [gathers] Si es demasiado largo, frunce más. Si es demasiado corto, afloja los frunces.

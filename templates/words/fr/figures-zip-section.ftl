@@ -8,12 +8,12 @@ figure-zip-alt = { $way ->
  }
 figure-zip-caption = { $way ->
     [centred] La fermeture au milieu de son ouverture de { $opening }.{ figure-hatched }
-    [lapped] La fermeture sous son rabat, ouverture de { $opening }.{ figure-hatched }
+    [lapped] La fermeture sous son rabat, ouverture de { $opening }, vue de son extrémité haute.{ figure-hatched }
    *[invisible] La fermeture invisible sur les marges de son ouverture de { $opening }.{ figure-hatched }
  }
 figure-zip-folded-head = Envers dessus, avant la fermeture
 figure-zip-folded-alt = L’ouverture est bâtie. Une marge est repassée sur son propre côté ; l’autre est rabattue par-dessus le bâti et repliée sur elle-même, et son pli dépasse le bâti de { $near }.
-figure-zip-folded-caption = Le pli sous lequel viendra la fermeture, vu de son extrémité basse.{ figure-hatched }
+figure-zip-folded-caption = Le pli sous lequel viendra la fermeture, vu de son extrémité haute.{ figure-hatched }
 figure-zip-beneath-head = À la machine, la fermeture endroit dessus
 figure-zip-over = dessus
 figure-zip-under = dessous

@@ -45,11 +45,14 @@ fitted-waistband-mark-band-alone = Marquer le bord non replié { PIECE($band, ca
 
 ## Monter
 
+fitted-waistband-snip = Le bord coupé { PIECE($skirt, case: "of") } est plus court de { $shorter } que la ligne de couture. Cranter la marge tous les { $snips }, sur { $snip }, pour qu’elle s’ouvre.
+    .check = Aucun cran n’est à moins de { $clear } de la ligne de couture.
+    .remedy = Là où un cran va trop loin, piquer d’autant plus à l’intérieur.
 fitted-waistband-lay = { $face ->
     [right] Poser le bord non replié { PIECE($band, case: "of") } sur { EDGE($to) }, endroit contre endroit, repère sur repère. { fitted-waistband-stands-out } L’y { pin }.
    *[other] Poser le bord non replié { PIECE($band, case: "of") }, endroit dessous, sur l’extérieur { EDGE($to, case: "of") }, repère sur repère. { fitted-waistband-stands-out } L’y { pin }.
  }
-    .check = Le bord mesure { $length } entre les bouts.
+    .check = Sur la ligne de couture, il y a { $length } entre les bouts.
     .tolerance = { $edge-off } de plus ou de moins
     .remedy = { $folds ->
         [gathers] Trop long : resserrer les fronces. Trop court : les relâcher.

@@ -215,7 +215,7 @@ def _shortened(sheet: Sheet, y: float, overlap: Fraction, width: Fraction, words
     sheet.line([(cut + lap / 2 - 16, middle), (cut + lap / 2 + 16, middle)], INK, THICK)
     for x in (cut + lap / 2 - 16, cut + lap / 2 + 16):
         sheet.disc((x, middle), 3.5, INK)
-    sheet.callout((cut + lap / 2, low + 18), numbers.at("insert-elastic-try-on"), (cut + lap / 2, middle))
+    sheet.callout((cut + lap / 2, low + 18), numbers.at("insert-elastic-lap-to-try"), (cut + lap / 2, middle))
     sheet.across(cut, end, y - 14, words.said(Length(overlap), "lap"), y - 2)
     sheet.callout((end + 34, low + 18), numbers.at("insert-elastic-shorten"), (end, low + 2))
     sheet.write((cut - 6, low + 22), words.text("figure-elastic-cut-here"), "end")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from itertools import takewhile
 
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
 from furbelow.garment.tolerance import CUT_OFF
@@ -47,7 +48,7 @@ def lane_steps(
         "tape-off": Length(CUT_OFF / 2, "off"),
         "lanes": sum(1 for lane in section.lanes if not from_far_side(lane)),
     }
-    again, turns = number > 1, turned(plan, section)
+    again, turns = number > 1 or _taped_before(cutting, cloth), turned(plan, section)
     if section.across and not turns:
         tape = "cutting-tapes-across-anew" if again else "cutting-tapes-across"
     else:
@@ -74,6 +75,13 @@ def lane_steps(
         *_lanes(section, cutting.marks, words),
         *_kept(section, cutting, words),
     ]
+
+
+def _taped_before(cutting: Cutting, cloth: str) -> bool:
+    """Whether tapes lie on the table from a cloth that is cut before this one."""
+    before = takewhile(lambda name: name != cloth, cutting.sheets)
+    plans = [sheet.plan for name in before for sheet in cutting.sheets[name]]
+    return any(table_marks(section) and not by_ruler(plan, section) for plan in plans for section in plan.sections)
 
 
 def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
