@@ -38,6 +38,9 @@ number-is = { $name ->
     [clips] von Einschnitt zu Einschnitt
     [close] neben der Kante
     [cloth] { $kind ->
+    [shorter] um wie viel kürzer
+    [snip] Tiefe eines Einschnitts
+    [snips] von Einschnitt zu Einschnitt
         [weight] Gewicht des Stoffs
        *[other] Stoff, flach
      }

@@ -38,6 +38,9 @@ number-is = { $name ->
     [clips] from cut to cut
     [close] beside the edge
     [cloth] { $kind ->
+    [shorter] how much shorter
+    [snip] depth of a snip
+    [snips] from snip to snip
         [weight] weight of the cloth
        *[other] the cloth, flat
      }

@@ -38,6 +38,9 @@ number-is = { $name ->
     [clips] de un piquete a otro
     [close] junto al borde
     [cloth] { $kind ->
+    [shorter] cuánto más corto
+    [snip] profundidad de un piquete
+    [snips] de un piquete a otro
         [weight] peso de la tela
        *[other] tela en plano
      }

@@ -38,6 +38,9 @@ number-is = { $name ->
     [clips] d’un cran à l’autre
     [close] à côté du bord
     [cloth] { $kind ->
+    [shorter] de combien plus court
+    [snip] profondeur d’un cran
+    [snips] d’un cran à l’autre
         [weight] poids du tissu
        *[other] tissu à plat
      }
