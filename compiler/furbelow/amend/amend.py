@@ -11,8 +11,8 @@ from dataclasses import replace
 from fractions import Fraction
 
 from furbelow.amend.amended import BEFORE_CUTTING, CUT, Amended, Finding, Runs, Shared
-from furbelow.amend.as_cut import Sizes, with_cloth
-from furbelow.amend.copies import as_cut_out, as_one, cut_out_at, sewn_to_one
+from furbelow.amend.as_cut import Sizes, cut_size, with_cloth
+from furbelow.amend.copies import as_cut_out, as_one, booked, cut_out_at, sewn_to_one
 from furbelow.amend.meeting import meeting, percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.remade import Remaking
@@ -144,7 +144,7 @@ class _Amending:
         sizes = [each for copy, of_copy in self.sizes.items() if copy is not None for each in of_copy.items()]
         found = {}
         for (piece, size), (value, place) in sizes:
-            meant = planned[piece].cut_length if size == "length" else planned[piece].cut_depth
+            meant = cut_size(planned[piece], size)
             found[abs(value - meant) / meant] = (piece, place)
         return found[max(found)]
 
@@ -166,8 +166,7 @@ class _Amending:
             if one.copy is not None and sewn_to_one(name, self.performed):
                 self.in_one.append(one)
             else:
-                planned = piece.cut_length if one.size == "length" else piece.cut_depth
-                self._set(one, name, one.size, planned + one.value - wanted)
+                self._set(one, name, one.size, booked(piece, one))
             return Finding(one, wanted, cut_out_at(name, self.performed), None)
         closed = next(
             (
@@ -271,8 +270,9 @@ class _Amending:
         """A gathered edge against the length it is wanted at, with all that is known of the pieces."""
         if not self._has_copy(one):
             return None
-        at = next((at for at, done in enumerate(self.performed) if draws_in(done, one.name)), None)
-        if at is None:
+        drawn_in = ((at, drawn) for at, done in enumerate(self.performed) if (drawn := draws_in(done, one.name)))
+        first = next(drawn_in, None)
+        if first is None:
             name = one.name.partition(".")[0]
             self._refuse(
                 "FB711",
@@ -281,6 +281,7 @@ class _Amending:
                 help_=f"measure `ring: {name}` or `cut: {name}`",
             )
             return None
+        at, drawn = first
         done = runs.at(one.copy, at).rehearsal.run.performed[at]
         edge, say = done.after.edge(one.name), self.say
         wanted, cloth = edge.set_length, done.before.edges.get(one.name, edge).cloth_length
@@ -292,7 +293,6 @@ class _Amending:
             )
             self._refuse("FB712", one, headline, help_="measure it again")
             return None
-        drawn = draws_in(self.performed[at], one.name) or Drawn.GATHERED
         found = verdict(wanted, one.value, self.base.rehearsal.solved.rounding, one.do, drawn)
         if found is None:
             self._refuse_choice(one, Verdict(Remedy.CHOOSE, wanted, one.value), drawn)

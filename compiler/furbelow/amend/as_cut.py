@@ -12,13 +12,18 @@ from fractions import Fraction
 from furbelow.amend.read_record import Measured
 from furbelow.diagnose.fault import Span
 from furbelow.garment.exact import as_written, exact_text
-from furbelow.garment.solved import Solved
+from furbelow.garment.solved import Solved, SolvedPiece
 from furbelow.garment.spec import Material, Spec, Written
 from furbelow.measure.quantity import System, mm, number
 
 Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
 # (index of a step, its argument) -> length in mm and its place
 Amounts = Mapping[tuple[int, str], tuple[Fraction, Span]]
+
+
+def cut_size(piece: SolvedPiece, size: str) -> Fraction:
+    """To what length or depth a piece is cut as planned, in mm."""
+    return piece.cut_length if size == "length" else piece.cut_depth
 
 
 def as_cut(planned: Solved, measured: Sizes) -> Spec:

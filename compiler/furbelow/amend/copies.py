@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from furbelow.amend.amended import CUT
-from furbelow.amend.as_cut import Sizes
+from furbelow.amend.as_cut import Sizes, cut_size
 from furbelow.amend.read_record import Measured
 from furbelow.diagnose.fault import Span
 from furbelow.garment.solved import SolvedPiece
@@ -38,6 +38,11 @@ def as_cut_out(piece: SolvedPiece, size: str, copy: int | None) -> Fraction:
     return shape.cut_top if shape else piece.cut_length
 
 
+def booked(piece: SolvedPiece, row: Measured) -> Fraction:
+    """What its cut size comes to, in mm, with as much more or less as the tape shows."""
+    return cut_size(piece, row.size) + row.value - as_cut_out(piece, row.size, row.copy)
+
+
 def cut_out_at(piece: str, performed: Sequence[Performed]) -> int:
     """The step that cuts the piece out of its rectangle; CUT where it comes so from the cutting table."""
     shaped = (
@@ -58,12 +63,8 @@ def as_one(
     for name, size in dict.fromkeys((row.name, row.size) for row in rows):
         piece = pieces[name]
         measured = {row.copy: row for row in rows if (row.name, row.size) == (name, size)}
-        planned = piece.cut_length if size == "length" else piece.cut_depth
-        usual, _ = everywhere.get((name, size), (planned, None))
-        each = [
-            planned + measured[copy].value - as_cut_out(piece, size, copy) if copy in measured else usual
-            for copy in range(1, piece.count + 1)
-        ]
+        usual, _ = everywhere.get((name, size), (cut_size(piece, size), None))
+        each = [booked(piece, measured[copy]) if copy in measured else usual for copy in range(1, piece.count + 1)]
         together = sum(each, Fraction(0)) / piece.count if size == "length" else min(each)
         worst = max(measured.values(), key=lambda row: abs(row.value - as_cut_out(piece, size, row.copy)))
         yield (name, size), (together, worst.span)

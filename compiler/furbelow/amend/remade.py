@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Set
 
-from furbelow.amend.as_cut import Amounts, Sizes, as_cut, with_amounts
+from furbelow.amend.as_cut import Amounts, Sizes, as_cut, cut_size, with_amounts
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
 from furbelow.garment.phrasing import Phrasing
 from furbelow.named import NamedTuple
@@ -36,10 +36,7 @@ class Remaking(NamedTuple):
         """With the same places, and the planned number for each that was measured."""
         solved = self.base.rehearsal.solved
         steps = {step.written.index: step for step in solved.steps}
-        cut = {
-            (name, size): (solved.pieces[name].cut_length if size == "length" else solved.pieces[name].cut_depth, span)
-            for (name, size), (_, span) in sizes.items()
-        }
+        cut = {(name, size): (cut_size(solved.pieces[name], size), span) for (name, size), (_, span) in sizes.items()}
         return self._planned(cut, {(at, name): (steps[at].mm(name), span) for (at, name), (_, span) in amounts.items()})
 
     def _planned(self, sizes: Sizes, amounts: Amounts) -> Staged[Planned]:
