@@ -33,7 +33,7 @@ def fresh_guide(amended: Amended) -> Guide:
     """The steps still to do. Those of a copy with its own numbers have a letter more: F2 of copy 1 is Fa2."""
     start, words = max(amended.start, 0), words_of(amended)
     guide = _guide(amended, amended.together, start)
-    order = [f"step-{done.step.written.index + 1}" for done in amended.now.rehearsal.run.performed]
+    order = [done.key for done in amended.now.rehearsal.run.performed]
     before, apart = set(order[:start]), set(order[: amended.meet])
     others = _operations(_guide(amended, amended.now, start))
     copies = {copy: _operations(_guide(amended, planned, start)) for copy, planned in amended.copies.items()}

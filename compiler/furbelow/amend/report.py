@@ -39,6 +39,14 @@ _REMEDIES = {
     Remedy.ROW_OUT: "amend-row-out",
     Remedy.ROW_IN: "amend-row-in",
 }
+# What is drawn to a length has a check of its own.
+_STEPS = {
+    Remedy.LET_OUT: "amend-step-gathers",
+    Remedy.CLOSER: "amend-step-gathers",
+    Remedy.CHOOSE: "amend-step-gathers",
+    Remedy.ROW_OUT: "amend-step-row",
+    Remedy.ROW_IN: "amend-step-row",
+}
 _CUT = {"length": "amend-cut-length", "depth": "amend-cut-depth"}
 _CLOTH = {"width": "amend-cloth", "length": "amend-bolt", "shrinkage": "amend-shrinkage"}
 _STEP = ".step"  # of a message: as it begins a step
@@ -263,12 +271,7 @@ def _shared_data(words: Words, shared: Shared) -> dict[str, Any]:
 
 
 def _message(found: Verdict | None) -> str:
-    if found is None:
-        return "amend-step"
-    if found.remedy in (Remedy.ROW_OUT, Remedy.ROW_IN):
-        return "amend-step-row"
-    to_length = found.remedy in (Remedy.LET_OUT, Remedy.CLOSER, Remedy.CHOOSE)
-    return "amend-step-gathers" if to_length else "amend-step"
+    return _STEPS.get(found.remedy, "amend-step") if found else "amend-step"
 
 
 def _values(finding: Finding, words: Words) -> dict[str, Value]:

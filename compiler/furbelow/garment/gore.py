@@ -126,8 +126,7 @@ class Gore(NamedTuple):
         With one straight side, both are told as the mean of that and the slanting one."""
         found = []
         for width in self.widths:
-            narrow, broad = self.cut_widths(width)
-            slanting = slope((broad - narrow) / (2 if self.both else 1), self.cut_depth) / self.cut_depth
+            slanting = self._slanting(width) / self.cut_depth
             found.append(slanting if self.both else (1 + slanting) / 2)
         return min(found), max(found)
 
@@ -135,10 +134,7 @@ class Gore(NamedTuple):
     def unlike(self) -> tuple[tuple[str, str, Fraction], ...]:
         """Neighbours whose cut sides are not equally long: where the longer hangs, where the shorter does, and by how many mm.
         Less than the needle can tell does not count."""
-        sides = {}
-        for width in self.widths:
-            narrow, broad = self.cut_widths(width)
-            sides[width.place] = slope((broad - narrow) / (2 if self.both else 1), self.cut_depth)
+        sides = {width.place: self._slanting(width) for width in self.widths}
         found: dict[tuple[str, str], Fraction] = {}
         for one, other in zip(self.round, (*self.round[1:], *self.round[:1]), strict=True):
             longer, shorter = sorted((one, other), key=lambda place: sides[place], reverse=True)
@@ -166,6 +162,11 @@ class Gore(NamedTuple):
     def cut_widths(self, width: Width) -> tuple[Fraction, Fraction]:
         """Level across the cut top and bottom of one gore."""
         return self._narrow(width.top, width.hem), self._broad(width.top, width.hem)
+
+    def _slanting(self, width: Width) -> Fraction:
+        """How long a slanting side of one cut gore is."""
+        narrow, broad = self.cut_widths(width)
+        return slope((broad - narrow) / (2 if self.both else 1), self.cut_depth)
 
     def alike(self) -> tuple[tuple[Row, int], ...]:
         """Each way in which a rectangle is marked, whatever place its gores have, and how many are."""

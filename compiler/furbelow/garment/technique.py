@@ -316,6 +316,11 @@ class Performed(NamedTuple):
     facts: object = None  # a typed value of the technique's own: what its instructions and figures need besides
 
     @property
+    def key(self) -> str:
+        """By what the operation of this step is found in a guide, whatever its letter."""
+        return f"step-{self.step.written.index + 1}"
+
+    @property
     def refused(self) -> bool:
         # Asked by every proof of every step, and hardly one has a fault.
         return bool(self.faults) and any(fault.severity is Severity.ERROR for fault in self.faults)

@@ -120,7 +120,7 @@ def figures_for(
     drawn = [figure for name in others for figure in _drawn(kind_of(name), done, run, words, numbers())]
     if not drawn and Picture.PIECES in technique.pictures:
         drawn = list(_drawn(kind_of(Picture.PIECES), done, run, words, numbers()))
-    return tuple(replace(figure, key=f"step-{done.step.written.index + 1}-{figure.key}") for figure in drawn)
+    return tuple(replace(figure, key=f"{done.key}-{figure.key}") for figure in drawn)
 
 
 def _drawn(kind: Kind, done: Performed, run: Run, words: Words, numbers: Numbers) -> Iterator[Figure]:

@@ -59,8 +59,8 @@ def afterwards(run: Run, operations: Sequence[Operation], words: Words) -> Itera
     said: Values = {"fibres": fibres}
     yield _term("after-wash", said, words)
     letters = {operation.key: operation.letter for operation in operations}
-    stiffened = [done.step.written.index for done in run.performed if done.step.written.technique == "starch"]
-    places = [letters[key] for key in (f"step-{index + 1}" for index in stiffened) if key in letters]
+    stiffened = [done.key for done in run.performed if done.step.written.technique == "starch"]
+    places = [letters[key] for key in stiffened if key in letters]
     if places:
         yield _term("after-starch", {"places": Things(tuple(map(Own, places)))}, words)
     yield _term("after-store", {}, words)

@@ -145,7 +145,7 @@ def _trims(run: Run) -> tuple[str, ...]:
 
 def _left(worked: Sequence[Operation], run: Run, begun: int) -> tuple[Operation, ...]:
     """The operations of the steps from `begun` on, and the last look."""
-    done = {f"step-{each.step.written.index + 1}" for each in run.performed[:begun]}
+    done = {each.key for each in run.performed[:begun]}
     return tuple(operation for operation in worked if operation.key not in done)
 
 

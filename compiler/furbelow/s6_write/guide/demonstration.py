@@ -59,9 +59,9 @@ def demonstration(
     words.read("demonstration", "tools")
     by_key = {operation.key: operation for operation in guide.operations}
     worked = [
-        (done, minutes, by_key[key])
+        (done, minutes, by_key[done.key])
         for done, minutes in zip(run.performed, shopping.minutes, strict=True)
-        if (key := f"step-{done.step.written.index + 1}") in by_key
+        if done.key in by_key
     ]
     last: dict[str, str] = {}  # the letter of the last work on each piece
     shown: list[Shown] = []

@@ -80,7 +80,7 @@ def waits_of(
     letters = {operation.key: operation.letter for operation in operations}
     wet = left_to_dry(run)
     for at, (done, said) in enumerate(zip(run.performed, told, strict=True)):
-        letter = letters.get(f"step-{done.step.written.index + 1}")
+        letter = letters.get(done.key)
         if letter and said.waits:
             yield letter, Part("front-wait-hang", {"place": Own(letter)})
         if letter and at in wet:
@@ -128,7 +128,7 @@ def _skill(performed: Sequence[Performed], operations: Sequence[Operation]) -> P
     else:
         can = "front-skill-straight" if SetUp.STRAIGHT in used else "front-skill-hand"
     letters = {operation.key: operation.letter for operation in operations}
-    gathers = (f"step-{done.step.written.index + 1}" for done in performed if done.step.written.technique in GATHERING)
+    gathers = (done.key for done in performed if done.step.written.technique in GATHERING)
     taught = next((letters[key] for key in gathers if key in letters), "")
     return Part("front-skill-taught", {"can": Part(can), "place": Own(taught)}) if taught else Part(can)
 
@@ -164,7 +164,7 @@ def plan_of_sittings(
         if end < begun and end != ends[-1]:
             continue
         first = max(ends[number - 2] + 1 if number > 1 else 0, begun)
-        keys = [f"step-{done.step.written.index + 1}" for done in performed[first : end + 1]]
+        keys = [done.key for done in performed[first : end + 1]]
         among = [told[key] for key in keys if key in told]
         minutes = sum(map(in_fives, shopping.minutes[first : end + 1]))
         parts = dict.fromkeys(done.step.written.part for done in performed[first : end + 1] if done.step.written.part)

@@ -52,7 +52,7 @@ def operations(
         irons = bool(said.pressed) and not ironed
         ironed = ironed or irons
         operation = Operation(
-            key=f"step-{done.step.written.index + 1}",
+            key=done.key,
             letter=letters[done.step.written.index],
             title=said.title,
             aim=said.aim,
@@ -64,7 +64,7 @@ def operations(
             ),
             figures=(
                 *figures_for(done, run, words, len(before) + 1, said),
-                *own_figures(f"step-{done.step.written.index + 1}", done.step.written.pictures),
+                *own_figures(done.key, done.step.written.pictures),
             ),
             steps=steps,
             tip=done.step.written.tip,

@@ -51,7 +51,7 @@ def worked_of(
         minutes = in_fives(shopping.cutting_minutes / len(guide.cut))
         yield Worked(first.letter, "" if number else first.title, minutes, SetUp.TABLE, True, aim=first.aim)
     for done, taken, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal.run), strict=True):
-        if operation := steps.get(f"step-{done.step.written.index + 1}"):
+        if operation := steps.get(done.key):
             title = _title(done, words) or operation.title
             told = (operation.letter, title, in_fives(taken))
             yield Worked(*told, done.setup, safe, done.step.written.technique, operation.aim, done.touches)
