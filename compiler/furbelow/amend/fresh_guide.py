@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
@@ -12,6 +11,7 @@ from furbelow.garment.tags import copy_letter
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
+from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.guide import Guide, Operation, Part, Sitting
 from furbelow.s6_write.guide.letters import CORRECTIONS, letter_of_copy
 from furbelow.s6_write.pages.files import files_of, guide_files
@@ -74,7 +74,7 @@ def fresh_guide(amended: Amended) -> Guide:
         sittings=sittings,
         content_key="",
     )
-    return replace(guide, content_key=hashlib.sha256(repr(guide).encode()).hexdigest()[:16])
+    return replace(guide, content_key=content_key(guide))
 
 
 def _guide(amended: Amended, planned: Planned, begun: int | None) -> Guide:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from functools import cache, lru_cache
+from html import escape
 from math import atan2, cos, hypot, pi, sin
 
 from furbelow.diagnose.unseen import without_unseen
@@ -31,8 +32,6 @@ from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.words.holes import bare, without_last, words_of
 
 Point = tuple[float, float]
-# `html.escape` says the same, and takes longer to load than a drawing to draw.
-_ESCAPED = str.maketrans({"&": "&amp;", "<": "&lt;", ">": "&gt;"})
 # The font by its name in the page, by its own name in the printed guide, and what may stand in for it elsewhere.
 FAMILY = "'Furbelow Text', 'Source Sans 3', 'Segoe UI', Helvetica, Arial, sans-serif"
 
@@ -151,7 +150,7 @@ class Sheet:
         weight = ' font-weight="600"' if bold else ""
         self._last.append(
             f'<text x="{number(left)}" y="{number(at[1])}" font-size="{number(SIZE)}"{weight} fill="{colour}"'
-            f' textLength="{number(length)}" lengthAdjust="spacingAndGlyphs">{words.translate(_ESCAPED)}</text>'
+            f' textLength="{number(length)}" lengthAdjust="spacingAndGlyphs">{escape(words, quote=False)}</text>'
         )
         return box
 

@@ -121,9 +121,8 @@ def with_iron_set(
         return said
     actions = said.actions
     before = next((place for place, action in enumerate(actions) if action.mark in PRESSES), 0)
-    while (
-        before and actions[before].run and actions[before - 1].run
-    ):  # what is done on one piece after the other stays whole
+    # What is done on one piece after the other stays whole.
+    while before and actions[before].run and actions[before - 1].run:
         before -= 1
     setting = said_action(wanted.message, wanted.values, words)
     return said._replace(actions=(*actions[:before], setting, *actions[before:]))
