@@ -90,9 +90,8 @@ class EaseIn:
         if isinstance(length, Fault):
             return refused(bench, step, edge.pieces, length)
         if edge.cloth_length < length and not solved.apart(edge.cloth_length, length):
-            length = (
-                edge.cloth_length
-            )  # once it is cut: there is nothing to ease, and the seam shares out what is missing
+            # Once it is cut there is nothing to ease, and the seam shares out what is missing.
+            length = edge.cloth_length
         fault = _not_to_be_eased(step, say, edge, length) or _nothing_to_ease(step, say, solved, edge, length)
         if fault and fault.severity is Severity.ERROR:
             return refused(bench, step, edge.pieces, fault)

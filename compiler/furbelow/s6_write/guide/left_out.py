@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Sequence
 from itertools import takewhile
 
 from furbelow.garment.message import Own, Things
 from furbelow.s6_write.guide.letters import letters, skips
 from furbelow.s6_write.words.messages import Messages
+from furbelow.s6_write.words.ranges import runs
 
 
 def left_out(given: Sequence[str], used: Collection[str], words: Messages) -> dict[str, str]:
@@ -19,25 +20,14 @@ def left_out(given: Sequence[str], used: Collection[str], words: Messages) -> di
     if skip is None:
         return {}
     missing, after = skip
-    runs = tuple(Own(_said(run, words)) for run in _runs(given, missing))
-    return {after: words.text("letters-skip", {"letters": Things(runs), "many": len(missing)})}
+    together = runs(at for at, letter in enumerate(given) if letter in missing)
+    said = tuple(Own(_said([given[at] for at in run], words)) for run in together)
+    return {after: words.text("letters-skip", {"letters": Things(said), "many": len(missing)})}
 
 
 def letters_before(last: str) -> list[str]:
     """All letters up to one of them."""
     return [*takewhile(last.__ne__, letters()), last]
-
-
-def _runs(given: Sequence[str], missing: Collection[str]) -> Iterator[list[str]]:
-    run: list[str] = []
-    for letter in given:
-        if letter in missing:
-            run.append(letter)
-        elif run:
-            yield run
-            run = []
-    if run:
-        yield run
 
 
 def _said(run: Sequence[str], words: Messages) -> str:

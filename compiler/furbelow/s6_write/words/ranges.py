@@ -11,13 +11,18 @@ _WORTH = 3  # numbers: two are said sooner by themselves
 
 def ranges(numbers: Iterable[int]) -> Things:
     """In their order, each once."""
-    runs: list[list[int]] = []
-    for number in sorted(set(numbers)):
-        if runs and number == runs[-1][-1] + 1:
-            runs[-1].append(number)
-        else:
-            runs.append([number])
     said: list[Value] = []
-    for run in runs:
+    for run in runs(numbers):
         said += [Part("number-range", {"from": run[0], "to": run[-1]})] if len(run) >= _WORTH else run
     return Things(tuple(said))
+
+
+def runs(numbers: Iterable[int]) -> list[list[int]]:
+    """Those that follow each other together, in their order, each once."""
+    found: list[list[int]] = []
+    for number in sorted(set(numbers)):
+        if found and number == found[-1][-1] + 1:
+            found[-1].append(number)
+        else:
+            found.append([number])
+    return found
