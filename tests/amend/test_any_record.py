@@ -11,21 +11,20 @@ from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.read_record import Measured, read_record
 from furbelow.amend.report import as_data, as_text
 from furbelow.diagnose.fault import Span
-from furbelow.order.chain import Planned, planned
+from furbelow.order.chain import Planned
 from furbelow.order.order import Order
 from furbelow.s6_write.guide.guide import Guide
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from tests.amend.test_a_length_off import measurable
+from tests.amend.begun import meant, measurable
 from tests.demos.demos import SPECS, order, spec
 
 
 @cache
 def begun(name: str) -> tuple[Order, Planned]:
     made = order(name, next(iter(spec(name).sizes)))
-    garment = planned(made).value
-    assert garment is not None
+    garment = meant(made)
     return made, garment
 
 

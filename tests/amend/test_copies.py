@@ -10,10 +10,10 @@ from furbelow.amend.amended import Amended
 from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.report import as_text
 from furbelow.garment.gore import FRONT
-from furbelow.order.chain import Planned, planned
+from furbelow.order.chain import Planned
 from furbelow.order.order import Order
 
-from tests.amend.test_a_length_off import amended, cut_out, measured
+from tests.amend.begun import amended, cut_out, meant, measured
 from tests.demos.demos import order
 
 OFF = Fraction(6)
@@ -21,8 +21,7 @@ OFF = Fraction(6)
 
 def begun(name: str, size: str) -> tuple[Order, Planned]:
     made = order(name, size)
-    garment = planned(made).value
-    assert garment is not None
+    garment = meant(made)
     return made, garment
 
 

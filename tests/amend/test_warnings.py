@@ -9,7 +9,7 @@ from furbelow.amend.amend import amend
 from furbelow.diagnose.fault import Severity
 from furbelow.order.chain import planned
 
-from tests.amend.test_a_length_off import PIPED, PIPED_STEPS, measurable, measured
+from tests.amend.begun import PIPED, PIPED_STEPS, meant, measurable, measured
 from tests.demos.demos import SPECS, order, spec
 from tests.small_guide import small_order
 
@@ -24,8 +24,7 @@ def test_a_yoke_that_came_out_loose_is_warned_of() -> None:
 @pytest.mark.parametrize("name", sorted(path.stem for path in SPECS.glob("*.yaml")))
 def test_what_is_as_it_was_meant_warns_of_nothing(name: str) -> None:
     made = order(name, next(iter(spec(name).sizes)))
-    garment = planned(made).value
-    assert garment is not None
+    garment = meant(made)
     assert not amend(made, [measured(*row) for row in measurable(garment) if row[0] != "edge"]).faults
 
 
