@@ -4,15 +4,19 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import cache
 
 import pytest
-from furbelow.garment.technique import CautionKind
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import CautionKind, Instructions
 from furbelow.garment.workroom import Workroom
 from furbelow.resources import template
-from furbelow.techniques import _modules
-from furbelow.techniques.shared.iron import IRON_SET, PRESSES, SET_BY_STEP
+from furbelow.techniques import _modules, technique_of
+from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP
 
 from tests.small_guide import small_guide, texts_of, tools_in
+from tests.techniques.every_technique_told import worked
+from tests.techniques.small import work
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 RING = "- french seam: {of: skirt}"
@@ -171,7 +175,19 @@ def test_all_sentences_that_press_are_known_as_such() -> None:
             said[found[1]] = found[2]
     sets = {name for name in said if name.startswith(("iron-", "press-title", "press-aim"))}
     pressing = {name for name, text in said.items() if re.search(r"\b[Pp]ress\b|\biron\b", text)}
-    assert pressing - sets - NO_IRON == PRESSES
+    assert pressing - sets - NO_IRON == _ironed()
+
+
+@cache
+def _ironed() -> frozenset[str]:
+    """All that techniques declare to be done with the iron in hand."""
+    told = set()
+    for garment in (*worked(), work(*FOLDED, materials=SUPPLIES)):
+        say = Phrasing(garment.solved, garment.room)
+        for done in garment.performed:
+            said = technique_of(done.step.written).instructions(done, say)
+            told |= set(said.ironed) if isinstance(said, Instructions) else set()
+    return frozenset(told)
 
 
 FOLDED = (
@@ -202,6 +218,6 @@ def test_nothing_is_pressed_before_the_iron_is_set_and_warned_of(name: str) -> N
         warned |= any(caution.kind is CautionKind.HEAT for caution in operation.cautions)
         for step in operation.steps:
             is_set |= step.message in IRON_SET | SET_BY_STEP
-            if step.message in PRESSES:
+            if step.message in _ironed():
                 assert is_set, f"{operation.place(step)} {step.text}"
                 assert warned, f"{operation.place(step)} {step.text}"

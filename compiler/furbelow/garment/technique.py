@@ -251,6 +251,7 @@ class Instructions(NamedTuple):
 
     pressed: the pieces that the iron touches, where these are fewer than the step works on.
     waits: actions that come before anything is set up for the step, for they take a night.
+    ironed: messages of actions that are done with the hot iron in hand; before the first of them it is set.
     """
 
     title: str
@@ -261,6 +262,7 @@ class Instructions(NamedTuple):
     tools: tuple[Tool, ...] = ()
     pressed: tuple[str, ...] = ()
     waits: tuple[Action, ...] = ()
+    ironed: tuple[str, ...] = ()
 
 
 class OwnAction(NamedTuple):

@@ -175,6 +175,7 @@ class BaggedLining:
             values,
             (PINS_OUT, iron_hot(done, say), *by_hand),
             (*iron_tools(done, say), Tool.BLUNT_STICK, *((Tool.HAND_NEEDLE,) if facts.gap else ())),
+            ironed=("bagged-lining-roll",),
         )
 
 

@@ -288,7 +288,15 @@ class BandCasing:
         cautions = (PINS_OUT, iron_hot(done, say), *((RIPPER,) if casing.in_seam else ()))
         tools = (*iron_tools(done, say), *label_tools(done, say))
         aim = "band-casing-aim-holes" if casing.holes else "band-casing-aim"
-        return Instructions("band-casing-title", aim, actions, values, cautions, tools)
+        return Instructions(
+            "band-casing-title",
+            aim,
+            actions,
+            values,
+            cautions,
+            tools,
+            ironed=("band-casing-fold", "band-casing-fold-holes", "band-casing-fold-up", "open-seam-press"),
+        )
 
 
 def _topstitched(casing: Casing, cord: bool) -> tuple[Action, ...]:

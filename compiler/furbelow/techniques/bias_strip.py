@@ -115,7 +115,16 @@ class BiasStripCut:
         }
         actions = tuple(Action(message, copies) for message in messages)
         cautions, tools = (SHEARS, PINS_OUT, iron_hot(done, say)), iron_tools(done, say, piece)
-        return Instructions("bias-strip-title", "bias-strip-aim", actions, values, cautions, tools, (piece,))
+        return Instructions(
+            "bias-strip-title",
+            "bias-strip-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            (piece,),
+            ironed=("bias-strip-first-seam", "bias-strip-second-seam"),
+        )
 
 
 def _shaped(step: SolvedStep, piece: str) -> Fault:

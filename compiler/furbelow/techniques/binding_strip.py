@@ -216,6 +216,7 @@ class BindingStrip:
             (PINS_OUT, iron_hot(done, say)),
             iron_tools(done, say),
             waits=dropped_first(done, edge),
+            ironed=("binding-strip-ends", "binding-strip-press"),
         )
 
 

@@ -223,7 +223,16 @@ class BoundEdge:
         cautions = (PINS_OUT, iron_hot(done, say))
         waits = dropped_first(done, done.before.edge(facts.edge)) if facts.edge else ()
         actions = tuple(Action(message, facts.copies) for message in messages)
-        return Instructions(title, "bound-edge-aim", actions, values, cautions, iron_tools(done, say), waits=waits)
+        return Instructions(
+            title,
+            "bound-edge-aim",
+            actions,
+            values,
+            cautions,
+            iron_tools(done, say),
+            waits=waits,
+            ironed=("bound-edge-fold",),
+        )
 
 
 def _no_margin(bench: Bench, step: SolvedStep, name: str) -> Fault | None:

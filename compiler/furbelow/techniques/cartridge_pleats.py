@@ -167,6 +167,7 @@ class CartridgePleats:
             values,
             (iron_hot(done, say), HAND_NEEDLE, held_out(say.room)),
             iron_tools(done, say, *edge.pieces, *to.pieces),
+            ironed=("cartridge-pleats-turn", "cartridge-pleats-turn-carrier"),
         )
 
 

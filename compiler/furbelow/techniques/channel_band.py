@@ -191,6 +191,7 @@ class ChannelBand:
             (iron_hot(done, say), RIPPER),
             iron_tools(done, say, band),
             (band,),
+            ironed=("channel-band-fold",),
         )
 
 

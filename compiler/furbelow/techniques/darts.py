@@ -180,7 +180,15 @@ class SewDarts:
             Action("darts-measure", edge.copies),
         )
         cautions = (PINS_OUT, iron_hot(done, say))
-        return Instructions("darts-title", "darts-aim", actions, values, cautions, (Tool.PINS, *iron_tools(done, say)))
+        return Instructions(
+            "darts-title",
+            "darts-aim",
+            actions,
+            values,
+            cautions,
+            (Tool.PINS, *iron_tools(done, say)),
+            ironed=("darts-press",),
+        )
 
 
 def _on_piece(done: Performed, ledger: Ledger, facts: Sewed) -> Iterator[Occupant]:

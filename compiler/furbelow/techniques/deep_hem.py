@@ -170,6 +170,7 @@ class DeepHem:
             (PINS_OUT, iron_hot(done, say), *((HAND_NEEDLE,) if by_hand else ())),
             iron_tools(done, say),
             waits=dropped_first(done, edge),
+            ironed=("deep-hem-fold-up-flat", "deep-hem-fold-up-ring", "deep-hem-turn-under"),
         )
 
 

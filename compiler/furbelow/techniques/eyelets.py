@@ -208,7 +208,9 @@ class Eyelets:
         iron: tuple[Caution, ...] = (iron_hot(done, say),) if backing else ()
         tools = (*_TOOLS[kind], *(iron_tools(done, say, piece) if backing else ()))
         cautions = (*iron, *_CAUTIONS[kind])
-        return Instructions("eyelets-title", "eyelets-aim", actions, values, cautions, tools, (piece,))
+        return Instructions(
+            "eyelets-title", "eyelets-aim", actions, values, cautions, tools, (piece,), ironed=("eyelets-patch-iron",)
+        )
 
 
 _WORKED = {

@@ -143,6 +143,7 @@ class Facing:
             (PINS_OUT, iron_hot(done, say), HAND_NEEDLE, *((SHEARS,) if curved else ())),
             (*iron_tools(done, say), Tool.HAND_NEEDLE),
             waits=dropped_first(done, edge),
+            ironed=("facing-ends", "facing-turn"),
         )
 
 

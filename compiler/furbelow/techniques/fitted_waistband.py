@@ -296,7 +296,15 @@ class FittedWaistband:
         cautions = (PINS_OUT, *_CAUTIONS[fasten], iron_hot(done, say))
         tools = (*iron_tools(done, say), *label_tools(done, say), *_TOOLS[fasten])
         aim = "fitted-waistband-aim-ties" if fasten == TIES else "fitted-waistband-aim"
-        return Instructions("fitted-waistband-title", aim, actions, values, cautions, tools)
+        return Instructions(
+            "fitted-waistband-title",
+            aim,
+            actions,
+            values,
+            cautions,
+            tools,
+            ironed=("fitted-waistband-fold", "fitted-waistband-press", "fitted-waistband-turn"),
+        )
 
 
 def _fastener(step: SolvedStep, depth: Fraction) -> Iterator[Used]:

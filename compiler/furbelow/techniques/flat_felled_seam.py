@@ -132,7 +132,15 @@ class FlatFelledSeam:
         title = "flat-felled-seam-title-ends" if ends else "flat-felled-seam-title-edges"
         cautions = (*held, iron_hot(done, say), SHEARS)
         tools = (Tool.PINS, *iron_tools(done, say))
-        return Instructions(title, "flat-felled-seam-aim", actions, values, cautions, tools)
+        return Instructions(
+            title,
+            "flat-felled-seam-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            ironed=("flat-felled-seam-fold", "flat-felled-seam-open-edges", "flat-felled-seam-open-ends"),
+        )
 
 
 def from_fold(step: SolvedStep) -> Fraction:

@@ -180,7 +180,15 @@ class FoldedCasing:
         cautions = (PINS_OUT, iron_hot(done, say), *((RIPPER,) if casing.in_seam else ()))
         tools = (*iron_tools(done, say), *label_tools(done, say))
         aim = "folded-casing-aim-holes" if casing.holes else "folded-casing-aim"
-        return Instructions("folded-casing-title", aim, actions, values, cautions, tools)
+        return Instructions(
+            "folded-casing-title",
+            aim,
+            actions,
+            values,
+            cautions,
+            tools,
+            ironed=("folded-casing-fold", "folded-casing-fold-once", "folded-casing-turn-under", "open-seam-press"),
+        )
 
 
 def _no_ring_for_holes(written: Step, name: str, holes: Holes) -> Fault:

@@ -128,7 +128,15 @@ class FrenchSeam:
         title = "french-seam-title-ends" if ends else "french-seam-title-edges"
         cautions = (held_out(say.room), SHEARS, iron_hot(done, say))
         tools = iron_tools(done, say)
-        return Instructions(title, "french-seam-aim", actions, values, cautions, tools)
+        return Instructions(
+            title,
+            "french-seam-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            ironed=("french-seam-press", "french-seam-press-edges", "french-seam-press-ends"),
+        )
 
 
 def _does_not_close(step: SolvedStep, say: Phrasing, first: Fraction, trim: Fraction, second: Fraction) -> Fault | None:

@@ -191,7 +191,13 @@ class Godets:
         )
         cautions = (PINS_OUT, SHORT_BITES, iron_hot(done, say))
         return Instructions(
-            "godets-title", "godets-aim", actions, values, cautions, (Tool.PINS, *iron_tools(done, say))
+            "godets-title",
+            "godets-aim",
+            actions,
+            values,
+            cautions,
+            (Tool.PINS, *iron_tools(done, say)),
+            ironed=("godets-other",),
         )
 
 

@@ -149,6 +149,7 @@ class Interface:
             values,
             (SHEARS, iron_hot(done, say)),
             (Tool.IRON, Tool.PRESS_CLOTH),
+            ironed=("interface-crease", "interface-fuse"),
         )
 
 

@@ -170,7 +170,16 @@ class LappedSeam:
         }
         cautions = (PINS_OUT, *((iron_hot(done, say),) if turn else ()))
         tools = (Tool.PINS, *(iron_tools(done, say, *over.pieces) if turn else ()))
-        return Instructions("lapped-seam-title", "lapped-seam-aim", actions, values, cautions, tools, over.pieces)
+        return Instructions(
+            "lapped-seam-title",
+            "lapped-seam-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            over.pieces,
+            ironed=("lapped-seam-fold",),
+        )
 
 
 def _as(arg: Arg, name: str) -> Arg:

@@ -155,7 +155,14 @@ class NarrowHem:
         }
         cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say)
         return Instructions(
-            "narrow-hem-title", "narrow-hem-aim", actions, values, cautions, tools, waits=dropped_first(done, edge)
+            "narrow-hem-title",
+            "narrow-hem-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            waits=dropped_first(done, edge),
+            ironed=("narrow-hem-first-turn", "narrow-hem-second-turn"),
         )
 
 

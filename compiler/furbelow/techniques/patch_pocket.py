@@ -206,7 +206,16 @@ class PatchPocket:
             "stitch": Stitch(say.room.seam_stitch),
         }
         cautions, tools = (PINS_OUT, iron_hot(done, say)), (*iron_tools(done, say, pocket), Tool.PINS)
-        return Instructions("patch-pocket-title", "patch-pocket-aim", actions, values, cautions, tools, (pocket,))
+        return Instructions(
+            "patch-pocket-title",
+            "patch-pocket-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            (pocket,),
+            ironed=("patch-pocket-hem", "patch-pocket-press"),
+        )
 
 
 def _does_not_lie(bench: Bench, step: SolvedStep, say: Phrasing, pocket: str, on: str, down: Fraction) -> Fault | None:

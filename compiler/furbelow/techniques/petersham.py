@@ -150,7 +150,9 @@ class Petersham:
             "stitch": Stitch(say.room.seam_stitch),
         }
         cautions, tools = (PINS_OUT, iron_hot(done, say), HAND_NEEDLE), (*iron_tools(done, say), Tool.HAND_NEEDLE)
-        return Instructions("petersham-title", "petersham-aim", actions, values, cautions, tools)
+        return Instructions(
+            "petersham-title", "petersham-aim", actions, values, cautions, tools, ironed=("petersham-turn",)
+        )
 
 
 def _copies(step: SolvedStep, edge: Edge) -> Fault | None:

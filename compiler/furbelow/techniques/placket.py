@@ -200,7 +200,9 @@ class Placket:
         }
         cautions, tools = (SHEARS, held_out(say.room), iron_hot(done, say)), iron_tools(done, say, strip)
         title = "placket-title-seam" if facts.in_seam else "placket-title"
-        return Instructions(title, "placket-aim", actions, values, cautions, tools, (strip,))
+        return Instructions(
+            title, "placket-aim", actions, values, cautions, tools, (strip,), ironed=("placket-fold", "placket-press")
+        )
 
 
 def stay_of(seam: Fraction) -> Fraction:

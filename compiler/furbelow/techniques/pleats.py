@@ -192,7 +192,7 @@ class Pleats:
         laying = (Action(message, edge.copies) for message in messages)
         actions = (*laying, iron_set(say, done.before, edge.pieces[0]), Action("pleats-press", edge.copies))
         cautions, tools = (held_out(say.room), iron_hot(done, say)), iron_tools(done, say)
-        return Instructions("pleats-title", "pleats-aim", actions, values, cautions, tools)
+        return Instructions("pleats-title", "pleats-aim", actions, values, cautions, tools, ironed=("pleats-press",))
 
 
 def pleat_depth(cloth: Fraction, length: Fraction, kind: PleatKind, count: int) -> Fraction:

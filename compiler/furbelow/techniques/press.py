@@ -68,6 +68,7 @@ class Press:
             {"pieces": Pieces(done.touches)},
             (iron_hot(done, say),),
             iron_tools(done, say),
+            ironed=("press-seams", "press-seams-then-folds"),
         )
 
 

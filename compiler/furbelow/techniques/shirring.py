@@ -231,7 +231,9 @@ class Shirring:
             "knot": Length(KNOT, "about"),
             "off": Length(shirred.length / 40, "about"),
         }
-        return Instructions("shirring-title", "shirring-aim", actions, values, (STEAM,), (Tool.IRON,))
+        return Instructions(
+            "shirring-title", "shirring-aim", actions, values, (STEAM,), (Tool.IRON,), ironed=("shirring-steam",)
+        )
 
 
 TECHNIQUE = Shirring()

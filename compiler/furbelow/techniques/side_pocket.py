@@ -187,7 +187,16 @@ class SidePocket:
         }
         actions, cautions = tuple(map(Action, names)), (PINS_OUT, iron_hot(done, say))
         tools = (*iron_tools(done, say, bag), Tool.PINS)
-        return Instructions("side-pocket-title", "side-pocket-aim", actions, values, cautions, tools, (bag,))
+        return Instructions(
+            "side-pocket-title",
+            "side-pocket-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            (bag,),
+            ironed=("side-pocket-turn",),
+        )
 
 
 def _does_not_go_in(bench: Bench, step: SolvedStep, say: Phrasing, bag: str, on: str, seam: Seam) -> Fault | None:

@@ -145,7 +145,9 @@ class Slit:
         actions = tuple(Action(name, done.before.cloths[piece].copies) for name in names)
         title, aim = ("slit-title", "slit-aim") if kind == SLIT else ("slit-title-vent", "slit-aim-vent")
         cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say, piece)
-        return Instructions(title, aim, actions, values, cautions, tools, (piece,))
+        return Instructions(
+            title, aim, actions, values, cautions, tools, (piece,), ironed=("slit-press", "slit-press-vent")
+        )
 
 
 TECHNIQUE = Slit()

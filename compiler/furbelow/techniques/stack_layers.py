@@ -271,6 +271,7 @@ class StackLayers:
                 (iron_hot(done, say),),
                 iron_tools(done, say, band),
                 pressed=(band,),
+                ironed=("stack-layers-fold",),
             )
         layers, ring = stacked.edges(done), done.before.ring(edge)
         loose = next((layer for layer in layers if tails_hang(layer)), None)

@@ -175,7 +175,9 @@ class Straps:
         }
         cautions = (PINS_OUT, SAFETY_PIN, iron_hot(done, say))
         tools = (*iron_tools(done, say, strap), Tool.SAFETY_PIN)
-        return Instructions("straps-title", "straps-aim", actions, values, cautions, tools, (strap,))
+        return Instructions(
+            "straps-title", "straps-aim", actions, values, cautions, tools, (strap,), ironed=("straps-turn",)
+        )
 
 
 def _no_edge_for_it(bench: Bench, step: SolvedStep, strap: str, name: str) -> Fault | None:

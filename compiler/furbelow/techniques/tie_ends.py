@@ -172,7 +172,16 @@ class TieEnds:
         }
         cautions, tie = (CORDS, held_out(say.room), iron_hot(done, say)), word_of(step.written, "tie")
         tools = (*iron_tools(done, say, tie), Tool.BLUNT_STICK)
-        return Instructions("tie-ends-title", "tie-ends-aim", actions, values, cautions, tools, (tie,))
+        return Instructions(
+            "tie-ends-title",
+            "tie-ends-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            (tie,),
+            ironed=("tie-ends-turn", "tie-ends-turn-under"),
+        )
 
 
 def _cannot_tie(bench: Bench, step: SolvedStep, say: Phrasing, solved: Solved, tie: str, band: str) -> Fault | None:

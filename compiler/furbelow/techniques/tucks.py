@@ -185,7 +185,9 @@ class Tucks:
             "line-off": Length(Fraction(1), "about"),
         }
         cautions, tools = (iron_hot(done, say),), iron_tools(done, say)
-        return Instructions("tucks-title", "tucks-aim", tuple(actions), values, cautions, tools)
+        return Instructions(
+            "tucks-title", "tucks-aim", tuple(actions), values, cautions, tools, ironed=("tucks-press",)
+        )
 
 
 def _up_to(number: int) -> range:

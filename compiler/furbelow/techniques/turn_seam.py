@@ -146,7 +146,9 @@ class TurnSeam:
         }
         tools = iron_tools(done, say)
         cautions = (iron_hot(done, say),)
-        return Instructions("turn-seam-title", "turn-seam-aim", tuple(actions), shared, cautions, tools)
+        return Instructions(
+            "turn-seam-title", "turn-seam-aim", tuple(actions), shared, cautions, tools, ironed=("turn-seam-press",)
+        )
 
 
 def _ravels(solved: Solved, piece: str) -> bool:

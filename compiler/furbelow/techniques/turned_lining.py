@@ -183,7 +183,15 @@ class TurnedLining:
         }
         cautions = (PINS_OUT, iron_hot(done, say))
         tools = iron_tools(done, say)
-        return Instructions("turned-lining-title", "turned-lining-aim", actions, values, cautions, tools)
+        return Instructions(
+            "turned-lining-title",
+            "turned-lining-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            ironed=("turned-lining-press",),
+        )
 
 
 def _names(step: Step) -> tuple[str, str, str]:

@@ -212,7 +212,16 @@ class Zip:
         by_hand = (HAND_NEEDLE,) if shorten else ()
         cautions = (PINS_OUT, ZIP_TEETH, *unpicked, *by_hand, iron_hot(done, say))
         tools = (*iron_tools(done, say, piece), Tool.ZIP_FOOT, Tool.PINS, *((Tool.HAND_NEEDLE,) if shorten else ()))
-        return Instructions("zip-title", "zip-aim", actions, values, cautions, tools, (piece,))
+        return Instructions(
+            "zip-title",
+            "zip-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            (piece,),
+            ironed=("zip-fold-out", "zip-press-coils", "zip-press-open"),
+        )
 
 
 def _seam(bench: Bench, step: SolvedStep) -> Seam:

@@ -15,7 +15,7 @@ from furbelow.s6_write.words.words import Words
 from furbelow.techniques.gather import Gathered
 from furbelow.techniques.neaten import Neatened
 from furbelow.techniques.shared.gathers import ROWS
-from furbelow.techniques.shared.iron import IRON_SET, PRESSES, SET_BY_STEP, by_heat, iron_set
+from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP, by_heat, iron_set
 
 PRACTICE = Fraction(200)  # mm of offcut
 LEFT_ON = Fraction(10)  # minutes that a hot iron waits; house rule, maker to confirm
@@ -120,7 +120,7 @@ def with_iron_set(
     if not cold and _left_at(performed[last].after, told[last], words) == wanted.message:
         return said
     actions = said.actions
-    before = next((place for place, action in enumerate(actions) if action.mark in PRESSES), 0)
+    before = next((place for place, action in enumerate(actions) if action.ironed), 0)
     # What is done on one piece after the other stays whole.
     while before and actions[before].run and actions[before - 1].run:
         before -= 1
@@ -130,7 +130,7 @@ def with_iron_set(
 
 def _after_press(said: SaidStep, minutes: Fraction) -> Fraction:
     """How long a step goes on after it pressed last: its sentences are taken to be equally long."""
-    last = max((at for at, action in enumerate(said.actions) if action.mark in PRESSES), default=0)
+    last = max((at for at, action in enumerate(said.actions) if action.ironed), default=0)
     return minutes * (len(said.actions) - 1 - last) / len(said.actions)
 
 

@@ -25,6 +25,7 @@ class SaidAction(NamedTuple):
 
     copies: on how many pieces it is done before the next sentence.
     run: of several sentences that are all done on one piece, and then on the next.
+    ironed: done with the hot iron in hand.
     """
 
     mark: str
@@ -35,6 +36,7 @@ class SaidAction(NamedTuple):
     chain: str = ""
     copies: int = 1
     run: bool = False
+    ironed: bool = False
 
 
 def said_action(message: str, values: Values, words: Words) -> SaidAction:
@@ -75,6 +77,7 @@ def said_step(done: Performed, words: Words) -> SaidStep:
 
 def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
     said = said_action(action.message, {**told.values, **action.values}, words)
+    said = said._replace(ironed=action.message in told.ironed)
     if action.chain:
         return said._replace(chain=words.said(action.chain))
     return said._replace(copies=action.copies, run=action.run and action.copies > 1)
