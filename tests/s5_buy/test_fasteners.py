@@ -6,7 +6,8 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
-from furbelow.garment.fasteners import Fastener, FastenerKind
+from furbelow.garment.fasteners import Fastener
+from furbelow.garment.spec import FastenerKind
 from furbelow.order.chain import guide_of, planned
 from furbelow.s6_write.words.kept_words import all_shipped
 from furbelow.verbs.command import run

@@ -2,27 +2,13 @@
 
 from __future__ import annotations
 
-from enum import StrEnum
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Span
 from furbelow.garment.solved import SolvedMaterial
-from furbelow.garment.spec import Material, SupplyKind
+from furbelow.garment.spec import FastenerKind, Material, SupplyKind
 from furbelow.measure.quantity import mm
 from furbelow.named import NamedTuple
-
-
-class FastenerKind(StrEnum):
-    """As the trade counts them: hook and bar are one, both halves of a snap too."""
-
-    HOOK_AND_BAR = "hook and bar"
-    HOOK_AND_EYE = "hook and eye"
-    SNAP = "snap"
-    BUTTON = "button"
-    FLAT_BUTTON = "flat button"
-
-
-_OURS = "any "  # a name of a spec has no space, so none is taken for ours
 
 
 class Fastener(NamedTuple):
@@ -33,8 +19,11 @@ class Fastener(NamedTuple):
 
     @property
     def name(self) -> str:
-        """Its name among the materials: those of one width are one line of the list."""
-        return f"{_OURS}{self.kind}" + (f" {self.width} mm" if self.width else "")
+        """Its name among the materials: those of one width are one line of the list.
+
+        A name of a spec has no space, so none is taken for ours.
+        """
+        return f"any {self.kind}" + (f" {self.width} mm" if self.width else "")
 
     def as_material(self, file: str) -> SolvedMaterial:
         """What the list needs to know of it. file: the spec, which says nothing of it."""
@@ -52,12 +41,6 @@ class Fastener(NamedTuple):
             colour="",
             supplier="",
             code="",
+            fastener=self.kind,
         )
         return SolvedMaterial(material, {"width": mm(self.width)} if self.width else {})
-
-
-def kind_of(material: str) -> FastenerKind | None:
-    """Which of ours a material is, by its name; None for what a spec lists."""
-    if not material.startswith(_OURS):
-        return None
-    return next((kind for kind in FastenerKind if material.startswith(f"{_OURS}{kind}")), None)

@@ -191,6 +191,16 @@ class SupplyKind(StrEnum):
     OTHER = "other"
 
 
+class FastenerKind(StrEnum):
+    """As the trade counts them: hook and bar are one, both halves of a snap too."""
+
+    HOOK_AND_BAR = "hook and bar"
+    HOOK_AND_EYE = "hook and eye"
+    SNAP = "snap"
+    BUTTON = "button"
+    FLAT_BUTTON = "flat button"
+
+
 class Material(NamedTuple):
     """Something to buy."""
 
@@ -209,6 +219,7 @@ class Material(NamedTuple):
     supplier: str
     code: str
     dye_class: DyeClass | None = None  # of a dye
+    fastener: FastenerKind | None = None  # that a step sews on and no spec lists
 
 
 Grain = Literal["along", "across", "free"]  # the way the length of a piece lies on the cloth

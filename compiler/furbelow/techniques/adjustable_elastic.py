@@ -14,13 +14,13 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Casing
-from furbelow.garment.fasteners import Fastener, FastenerKind
+from furbelow.garment.fasteners import Fastener
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Held, Ledger, Lies, OnCloth, Window
 from furbelow.garment.message import Length, Part, Pieces, Supply, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step, SupplyKind
+from furbelow.garment.spec import FastenerKind, Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,

@@ -17,13 +17,13 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import WORKABLE, Bench, Opening
-from furbelow.garment.fasteners import Fastener, FastenerKind
+from furbelow.garment.fasteners import Fastener
 from furbelow.garment.limits import width_of
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.message import Length, Part, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step, SupplyKind
+from furbelow.garment.spec import FastenerKind, Step, SupplyKind
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,

@@ -16,13 +16,13 @@ from math import floor
 from furbelow.diagnose.fault import Fault
 from furbelow.garment import mends
 from furbelow.garment.bench import Bench, Edge, Opening, Seam, State
-from furbelow.garment.fasteners import Fastener, FastenerKind
+from furbelow.garment.fasteners import Fastener
 from furbelow.garment.lying import Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Part, Pieces, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
-from furbelow.garment.spec import Step
+from furbelow.garment.spec import FastenerKind, Step
 from furbelow.garment.stitch import StitchType
 from furbelow.garment.technique import (
     Action,

@@ -7,7 +7,6 @@ from fractions import Fraction
 from math import ceil
 
 from furbelow.garment.dyeing import DyeClass, usual_class
-from furbelow.garment.fasteners import kind_of
 from furbelow.garment.message import Amount, Fibre, Length, Money, Number, One, Own, Part, Share, Supply, Things, Value
 from furbelow.garment.spec import SupplyKind
 from furbelow.measure.quantity import Quantity
@@ -55,7 +54,7 @@ def material_rows(shopping: ShoppingList, size: str, words: Words) -> tuple[Mate
         consumption = line.need / step if line.unit in (Unit.LENGTH, Unit.REELS) else line.need
         rows.append(
             MaterialRow(
-                name=words.name(line.name) if translated or kind_of(line.name) else line.name,
+                name=words.name(line.name) if translated or material.fastener else line.name,
                 code=material.code,
                 consumption=consumption,
                 unit={Unit.VOLUME: "ml", Unit.MASS: "g", Unit.PIECES: words.text("bom-pieces")}.get(line.unit, unit),

@@ -6,7 +6,6 @@ import re
 from collections.abc import Mapping
 from fractions import Fraction
 
-from furbelow.garment.fasteners import FastenerKind, kind_of
 from furbelow.garment.message import (
     FIBRES,
     Amount,
@@ -28,6 +27,7 @@ from furbelow.garment.message import (
     flag,
 )
 from furbelow.garment.phrasing import Phrasing, share_digits
+from furbelow.garment.spec import FastenerKind
 from furbelow.measure.measure_text import show_decimal, show_volume
 from furbelow.s3_rehearse.weight import show_weight
 from furbelow.s6_write.words.holes import SENTENCE, MarkedNumber, SentenceNumber, called, hole
@@ -92,8 +92,6 @@ class Words(Messages):
             case Pieces():
                 return self.edge(value) if value.side else self.pieces(value)
             case Supply(name):
-                if fastener := kind_of(name):
-                    return self._fastener(fastener)
                 material = self.say.solved.materials[name].material
                 return material.about or self.name(name)
             case Fibre(word):
@@ -112,8 +110,9 @@ class Words(Messages):
 
         In another language than that of the spec the name means nothing, and what the maker says that it is stands there.
         """
-        if fastener := kind_of(name):
-            return self._fastener(fastener)
+        bought = self.say.solved.materials.get(name)
+        if bought and bought.material.fastener:
+            return self._fastener(bought.material.fastener)
         spec = self.say.solved.spec
         if spec.is_translated and (about := spec.about_of(name)):
             return about
