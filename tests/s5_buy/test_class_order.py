@@ -65,7 +65,7 @@ def _ordered(
     return class_order(garments, class_cutting(garments, room, planner=planner), solved, room)
 
 
-def _order_of(orders: Iterable[Order]) -> ClassOrder:
+def ordered_together(orders: Iterable[Order]) -> ClassOrder:
     made = [_garment_and_numbers(order) for order in orders]
     return _ordered({number: garment for number, (garment, _) in enumerate(made, 1)}, made[0][1])
 
@@ -79,7 +79,7 @@ def _spec(text: str | None = None, name: str = "larkspur") -> Spec:
 @cache
 def sizes_of(name: str) -> ClassOrder:
     spec = _spec(name=name)
-    return _order_of(Order(spec, size, body, {}, Workroom()) for size, body in spec.sizes.items())
+    return ordered_together(Order(spec, size, body, {}, Workroom()) for size, body in spec.sizes.items())
 
 
 @cache
@@ -87,7 +87,7 @@ def the_class() -> ClassOrder:
     wearers = read_wearers(SPECS / "wearers" / "class.yaml").value
     assert wearers is not None
     spec = _spec()
-    return _order_of(Order(spec, each.name, each.body, each.choices, Workroom()) for each in wearers)
+    return ordered_together(Order(spec, each.name, each.body, each.choices, Workroom()) for each in wearers)
 
 
 def _prices(price: Fraction | None) -> CutPrices:
@@ -239,7 +239,7 @@ def _chosen(*choices: dict[str, str], text: str = CHOSEN) -> ClassOrder:
         read = read_wearers(("a.yaml", asked.encode())).value
         assert read is not None
         orders.append(Order(spec, str(number), body[0].body, read[0].choices, Workroom()))
-    return _order_of(orders)
+    return ordered_together(orders)
 
 
 def test_elastic_of_different_widths_is_bought_apart() -> None:

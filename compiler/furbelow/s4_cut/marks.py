@@ -58,3 +58,19 @@ def table_marks(section: Section) -> tuple[Mark, ...]:
         lanes = marks[distance].lanes if distance in marks else ()
         marks[distance] = Mark(distance, depth, (*lanes, number), on_fold)
     return tuple(marks[distance] for distance in sorted(marks))
+
+
+def is_taped(plan: CuttingPlan, section: Section) -> bool:
+    """Whether a section is cut along tapes: not where it has panels, a ruler does, or all lies at far selvedges."""
+    return bool(table_marks(section)) and not by_ruler(plan, section)
+
+
+def as_taped_before(plan: CuttingPlan, number: int) -> bool:
+    """Whether the tapes of section `number` lie on the table already: where they lay for the last section that has any, the same
+    way, and long enough."""
+    section = plan.sections[number - 1]
+    before = next((each for each in reversed(plan.sections[: number - 1]) if is_taped(plan, each)), None)
+    if before is None or before.across != section.across or turned(plan, before) != turned(plan, section):
+        return False
+    too_short = not section.across and before.length < section.length  # over the width all sections are alike
+    return not too_short and table_marks(before) == table_marks(section)

@@ -150,6 +150,12 @@ cutting-tapes-across-anew = { cutting-tapes-across } Klebestreifen an anderen St
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
     .remedy = { cutting-tapes-across.remedy }
+# Ein früherer Abschnitt hat dieselben Klebestreifen.
+cutting-tapes-stay = Die Klebestreifen liegen lassen, { $tapes } { $from ->
+    [end] vom linken Tischende
+   *[edge] von der vorderen Tischkante
+ }.
+    .check = Keiner hat sich gelöst.
 cutting-draw-along = Den Stoff ({ $cloth }) gerade und ohne Zug über die Klebestreifen ziehen, so dass eine Seite, die eine Webkante hatte, bündig an der vorderen Tischkante liegt. Mit Gewichten beschweren.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

@@ -150,6 +150,12 @@ cutting-tapes-across-anew = { cutting-tapes-across } Take up the tapes that lie 
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
     .remedy = { cutting-tapes-across.remedy }
+# An earlier section has the same tapes.
+cutting-tapes-stay = Leave the tapes as they lie, { $tapes } from the { $from ->
+    [end] left end
+   *[edge] near edge
+ } of the table.
+    .check = None of them has come loose.
 cutting-draw-along = Draw the { $cloth } over the tapes, straight and without pull, so that a side that had a selvedge lies level with the near edge. Lay weights on it.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

@@ -150,6 +150,12 @@ cutting-tapes-across-anew = { cutting-tapes-across } Despega las cintas que est�
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
     .remedy = { cutting-tapes-across.remedy }
+# Un corte anterior tiene las mismas cintas.
+cutting-tapes-stay = Deja las cintas donde están, a { $tapes } del { $from ->
+    [end] extremo izquierdo
+   *[edge] borde cercano
+ } de la mesa.
+    .check = Ninguna se ha despegado.
 cutting-draw-along = Extiende la tela ({ $cloth }) sobre las cintas, recta y sin tirar, con un lado que tenía orillo a ras del borde cercano. Ponle pesos encima.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

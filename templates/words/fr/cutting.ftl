@@ -150,6 +150,12 @@ cutting-tapes-across-anew = { cutting-tapes-across } Décoller les rubans qui so
     .check = { cutting-tapes-along.check }
     .tolerance = { cutting-tapes-along.tolerance }
     .remedy = { cutting-tapes-across.remedy }
+# Un coupon précédent a les mêmes rubans.
+cutting-tapes-stay = Laisser les rubans où ils sont, à { $tapes } du { $from ->
+    [end] bout gauche
+   *[edge] bord proche
+ } de la table.
+    .check = Aucun ne s’est décollé.
 cutting-draw-along = Tirer le tissu ({ $cloth }) par-dessus les rubans, droit et sans tension, un côté qui avait une lisière au ras du bord proche. Y poser des poids.
     .check = { cutting-draw.check }
     .remedy = { cutting-draw.remedy }

@@ -46,9 +46,9 @@ def drawn(which: str) -> tuple[CuttingPlan, tuple[Figure, ...]]:
     plan = plain_plan(strips, bolt, PRICES)
     demo = demos()[0]
     say = planned(demo, sizes(demo)[0]).rehearsal.run.say
-    return plan, plan_figures(plan, marks, Words("en", say), Own("lawn"), "cut", True) + table_marks_figures(
-        plan, Words("en", say), Own("lawn"), "tapes"
-    )
+    words, cloth = Words("en", say), Own("lawn")
+    sections = plan_figures(plan, marks, words, cloth, "cut", True)
+    return plan, (*sections.values(), *table_marks_figures(plan, words, cloth, "tapes").values())
 
 
 PLANS = pytest.mark.parametrize("which", ["long", "short", "folded", "bands"])

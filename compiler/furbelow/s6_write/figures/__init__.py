@@ -5,7 +5,7 @@ A technique names the kinds that explain it in `pictures`; the names stand in KI
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from functools import cache
 from importlib import import_module
@@ -131,26 +131,27 @@ def _drawn(kind: Kind, done: Performed, run: Run, words: Words, numbers: Numbers
 
 
 def cutting_figures(
-    cutting: Cutting, solved: Solved, words: Words, name: str, chalked: Sequence[int] = (), taped: Sequence[int] = ()
+    cutting: Cutting,
+    solved: Solved,
+    words: Words,
+    name: str,
+    chalked: Mapping[int, int] = {},
+    taped: Mapping[int, int] = {},
 ) -> tuple[Figure, ...]:
     """Of a cloth by its name: its plan drawn on it, then the guide tapes on the table.
 
-    chalked, taped: the sentences beside which they stand, one for each section, or for each section with tapes of its own.
+    chalked, taped: the numbers of the sentences that mark a section and lay its tapes, by its number; a drawing stands beside
+    that of its first section.
     """
     plan, material = cutting.sheet(name).plan, solved.materials[name].material
     cloth = Supply(name)
     planned = plan_figures(plan, cutting.marks, words, cloth, f"cut-{name}", material.has_right_side)
     tapes = table_marks_figures(plan, words, cloth, f"tapes-{name}")
     return tuple(
-        replace(figure, key=fit(figure.key), shows=tuple(at))
+        replace(figure, key=fit(figure.key), shows=(places[section],) if section in places else ())
         for figures, places in ((planned, chalked), (tapes, taped))
-        for figure, at in zip(figures, _shared(places, len(figures)), strict=True)
+        for section, figure in figures.items()
     )
-
-
-def _shared(places: Sequence[int], figures: int) -> list[Sequence[int]]:
-    """The places of so many figures: one for each, or where a figure shows several sections, the first of those left."""
-    return [places[at : at + 1] if at < len(places) else places[-1:] for at in range(figures)]
 
 
 def fit(key: str) -> str:

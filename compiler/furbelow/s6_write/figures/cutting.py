@@ -27,8 +27,8 @@ Drawn = LaidLanes | FreePanels
 
 def plan_figures(
     plan: CuttingPlan, marks: Mapping[str, str], words: Words, cloth: Value, key: str, faces: bool
-) -> tuple[Figure, ...]:
-    """The sections of one cloth's plan, as many in a figure as are easily read.
+) -> dict[int, Figure]:
+    """The sections of one cloth's plan, as many in a figure as are easily read, by the number of its first.
 
     marks: the number of each piece in the cutting list, by its name. cloth: as it is called.
     faces: whether its sides differ, so that panels are chalked on the wrong one.
@@ -49,9 +49,10 @@ def plan_figures(
             tall = 0.0
         groups[-1].append(drawn)
         tall += drawn.high
-    return tuple(
-        _figure(plan, first, group, marks, words, cloth, key) for first, group in zip(firsts, groups, strict=True)
-    )
+    return {
+        first: _figure(plan, first, group, marks, words, cloth, key)
+        for first, group in zip(firsts, groups, strict=True)
+    }
 
 
 def _figure(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from furbelow.garment.message import Length, Part, Things, Value, Values
-from furbelow.s4_cut.marks import Mark, by_ruler, table_marks, turned
+from furbelow.s4_cut.marks import Mark, as_taped_before, is_taped, table_marks, turned
 from furbelow.s4_cut.plan import CuttingPlan
 from furbelow.s6_write.figures.edges import edge, face
 from furbelow.s6_write.figures.language import INK, LEADING, PLAIN, SOFT, THICK, THIN
@@ -24,32 +24,29 @@ _LEVEL = {
 ACROSS = 60.0  # units for the length of tapes across the table, cut short
 
 
-def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str) -> tuple[Figure, ...]:
-    """The tapes for each section of lanes in turn.
-
-    A section with the tapes of the one before is named with it.
-    """
+def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str) -> dict[int, Figure]:
+    """The tapes for each section of lanes in turn, by its number; one for which they stay as they lie is named with it."""
     words.read("figures-cutting")
-    groups: list[tuple[list[int], tuple[Mark, ...]]] = []
+    groups: list[list[int]] = []
     for number, section in enumerate(plan.sections, 1):
-        marks = table_marks(section)
-        if not marks or by_ruler(plan, section):
-            continue  # places of panels, strips by a ruler and lanes at the far selvedges stand in the drawing of the section
-        if groups and groups[-1][1] == marks:
-            groups[-1][0].append(number)
+        if not is_taped(plan, section):
+            continue  # what is cut without tapes stands in the drawing of the section
+        if as_taped_before(plan, number):
+            groups[-1].append(number)
         else:
-            groups.append(([number], marks))
+            groups.append([number])
+    tapes = {numbers[0]: table_marks(plan.sections[numbers[0] - 1]) for numbers in groups}
     lying = plan.usable_width / (2 if plan.folded else 1)
-    deepest = max([mark.distance for _, marks in groups for mark in marks] + [lying])
+    deepest = max([mark.distance for marks in tapes.values() for mark in marks] + [lying])
     scale = min(FINEST, DEEP / float(deepest))
-    figures: list[Figure] = []
+    figures: dict[int, Figure] = {}
     caption = words.text("figure-tapes-caption", {"cloth": cloth})
-    for numbers, marks in groups:
-        section = plan.sections[numbers[0] - 1]
+    for numbers in groups:
+        section, marks = plan.sections[numbers[0] - 1], tapes[numbers[0]]
         turns = turned(plan, section)
         across = section.across and not turns
-        tapes = Things(tuple(Part("figure-tapes-alt-tape", _told(mark)) for mark in marks))
-        values: Values = {"sections": ranges(numbers), "count": len(numbers), "tapes": tapes}
+        told = Things(tuple(Part("figure-tapes-alt-tape", _told(mark)) for mark in marks))
+        values: Values = {"sections": ranges(numbers), "count": len(numbers), "tapes": told}
         named = words.text("figure-tapes-sections", values)
         start = words.text("figure-tapes-from-end" if across else "figure-tapes-from-edge")
         sheet = Sheet()
@@ -67,12 +64,9 @@ def table_marks_figures(plan: CuttingPlan, words: Words, cloth: Value, key: str)
         alt = words.text("figure-tapes-alt-end" if across else "figure-tapes-alt-edge", values)
         # The distances stand in the sentence too; how tapes lie is drawn once.
         like = f"tapes {across} {turns} {folded}"
-        figures.append(sheet.figure(_key(key, figures), alt, caption, like=like))
-    return tuple(figures)
-
-
-def _key(key: str, before: list[Figure]) -> str:
-    return f"{key}-{len(before) + 1}" if before else key
+        name = f"{key}-{len(figures) + 1}" if figures else key
+        figures[numbers[0]] = sheet.figure(name, alt, caption, like=like)
+    return figures
 
 
 def _tapes_along(

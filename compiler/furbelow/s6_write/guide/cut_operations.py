@@ -16,6 +16,7 @@ from furbelow.s6_write.guide.numbered import numbered
 from furbelow.s6_write.words.said_step import SaidAction, said_action
 from furbelow.s6_write.words.words import Words
 
+CHALKED = "cutting-chalk"
 PRESSED = ("cutting-wash-trims", "cutting-wash", "cutting-wash-unknown")  # sentences that have something ironed
 
 
@@ -46,7 +47,7 @@ def cut_operations(
             minutes="",
             cautions=tuple(_hot(actions, words)),
             figures=cutting_figures(
-                cutting, solved, words, name, _at(actions, ("cutting-chalk",)), _at(actions, TAPES)
+                cutting, solved, words, name, _by_section(actions, (CHALKED,)), _by_section(actions, TAPES)
             ),
             steps=numbered(actions),
             tip="",
@@ -62,6 +63,11 @@ def _hot(actions: Sequence[SaidAction], words: Words) -> Iterator[Caution]:
         yield Caution(CautionKind.HEAT, words.text("caution-iron"))
 
 
-def _at(actions: Sequence[SaidAction], marks: Sequence[str]) -> list[int]:
-    """The numbers of all sentences with one of these marks."""
-    return [number for number, action in enumerate(actions, 1) if action.mark in marks]
+def _by_section(actions: Sequence[SaidAction], marks: Sequence[str]) -> dict[int, int]:
+    """The numbers of all sentences with one of these marks, by the section that they are of; each begins where it is chalked."""
+    found, section = {}, 0
+    for number, action in enumerate(actions, 1):
+        section += action.mark == CHALKED
+        if action.mark in marks:
+            found[section] = number
+    return found

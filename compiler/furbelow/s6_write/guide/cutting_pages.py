@@ -90,7 +90,7 @@ def cloth_steps(cutting: Cutting, sheet: Sheet, words: Words, *, begun: bool = F
         faces = sheet.material.material.has_right_side
         yield said_action("cutting-fold" if faces else "cutting-fold-alike", values, words)
     for number in range(1, len(plan.sections) + 1):
-        yield from _section_steps(cutting, sheet, number, words)
+        yield from _section_steps(cutting, sheet, number, words, begun=begun)
     if over := _offcuts(plan, words):
         yield said_action("cutting-keep", {**values, "sizes": Things(over)}, words)
     else:
@@ -115,7 +115,7 @@ def _offcuts(plan: CuttingPlan, words: Words) -> tuple[Part, ...]:
     )
 
 
-def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) -> Iterator[SaidAction]:
+def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words, *, begun: bool) -> Iterator[SaidAction]:
     plan, cloth = sheet.plan, sheet.material.material
     section, sections = plan.sections[number - 1], len(plan.sections)
     values: Values = {
@@ -132,7 +132,7 @@ def _section_steps(cutting: Cutting, sheet: Sheet, number: int, words: Words) ->
 
         lay, cut = panel_steps(section, plan.usable_width, cutting.marks, cloth.name, cloth.has_right_side, words)
     else:
-        lay, cut = lane_steps(cutting, plan, number, cloth.name, words)
+        lay, cut = lane_steps(cutting, plan, number, cloth.name, words, begun=begun)
     yield said_action("cutting-chalk", values, words)
     yield said_action("cutting-section" if sections > 1 else "cutting-section-only", values, words)
     if _keeps_selvedges(plan) and not any(lane.selvedge for lane in section.lanes):

@@ -8,7 +8,7 @@ from itertools import takewhile
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting
-from furbelow.s4_cut.marks import by_ruler, from_far_side, table_marks, turned
+from furbelow.s4_cut.marks import as_taped_before, by_ruler, from_far_side, is_taped, table_marks, turned
 from furbelow.s4_cut.plan import CuttingPlan, Lane, Section, tag_of
 from furbelow.s4_cut.uncuttable import table_of
 from furbelow.s6_write.words.said_step import SaidAction, said_action
@@ -25,9 +25,10 @@ _LAYERS = ("flat", "fold", "upper", "under")
 
 
 def lane_steps(
-    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, words: Words
+    cutting: Cutting, plan: CuttingPlan, number: int, cloth: str, words: Words, *, begun: bool
 ) -> tuple[list[SaidAction], list[SaidAction]]:
-    """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec."""
+    """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec; begun: some of it is cut
+    already, by another page."""
     section = plan.sections[number - 1]
     if strip := by_ruler(plan, section):
         long = section.lanes[0].used if section.across else section.lanes[0].depth
@@ -39,17 +40,22 @@ def lane_steps(
         }
         return [], [said_action("cutting-strip-off", cut, words)]
     tapes = [Length(mark.distance, "cut") for mark in table_marks(section)]
-    along = plan.usable_width if turned(plan, section) else section.length
-    beyond = along > table_of(words.say.room) and (turned(plan, section) or not section.across)
+    turns = turned(plan, section)
+    from_end = section.across and not turns
+    along = plan.usable_width if turns else section.length
+    beyond = along > table_of(words.say.room) and not from_end
     values: Values = {
         "cloth": Supply(cloth),
         "beyond": flag(beyond),
         "tapes": Things(tuple(tapes)),
+        "from": One("end" if from_end else "edge", ("end", "edge")),
         "tape-off": Length(CUT_OFF / 2, "off"),
         "lanes": sum(1 for lane in section.lanes if not from_far_side(lane)),
     }
-    again, turns = number > 1 or _taped_before(cutting, cloth), turned(plan, section)
-    if section.across and not turns:
+    again = begun or number > 1 or _taped_before(cutting, cloth)
+    if as_taped_before(plan, number):
+        tape = "cutting-tapes-stay"
+    elif from_end:
         tape = "cutting-tapes-across-anew" if again else "cutting-tapes-across"
     else:
         tape = "cutting-tapes-along-anew" if again else "cutting-tapes-along"
@@ -81,7 +87,7 @@ def _taped_before(cutting: Cutting, cloth: str) -> bool:
     """Whether tapes lie on the table from a cloth that is cut before this one."""
     before = takewhile(lambda name: name != cloth, cutting.sheets)
     plans = [sheet.plan for name in before for sheet in cutting.sheets[name]]
-    return any(table_marks(section) and not by_ruler(plan, section) for plan in plans for section in plan.sections)
+    return any(is_taped(plan, section) for plan in plans for section in plan.sections)
 
 
 def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
