@@ -93,36 +93,62 @@ class TimeTable(NamedTuple):
     @property
     def minutes(self) -> Fraction:
         """All kinds together."""
-        return sum(self, Fraction(0))
+        return _total(self)
 
 
 def pins_for(length: Fraction, spacing: Fraction) -> int:
     """Pins or clips along an edge, one at each end: every gap is at most `spacing` mm, which is above 0."""
-    return ceil(length / spacing) + 1 if length > 0 else 0
+    return ceil(length / spacing) + 1 if length else 0
 
 
 def time_for(work: Iterable[Work], pace: Pace) -> TimeTable:
     """Minutes by kind of work for all `work` together."""
     rows = tuple(work)
     seams = [seam for row in rows for seam in row.seams]
-    pins = sum(pins_for(row.pinned, pace.pin_spacing) for row in rows)
+    metre = Fraction(1, 1000)
 
-    def metres(lengths: Iterable[Fraction]) -> Fraction:
-        return sum(lengths, Fraction(0)) / 1000
+    def counted(each: Fraction, numbers: Iterable[int]) -> Fraction:
+        return _times(sum(numbers), each)
+
+    def along(each: Fraction, lengths: Iterable[Fraction]) -> Fraction:
+        return _times(_times(_total(lengths), metre), each)
 
     practised = TimeTable(
-        sewing=sum((length / pace.speed(stitch) for stitch, length in seams), Fraction(0))
-        + sum(row.single_stitches for row in rows) * pace.single_stitch,
-        handling=len(seams) * pace.seam_start + sum(row.thread_ends for row in rows) * pace.thread_end,
-        set_ups=sum(row.set_ups for row in rows) * pace.set_up,
-        pinning=pins * pace.pin,
-        gathering=metres(row.gathered for row in rows) * pace.gathering,
-        cutting=metres(row.cut for row in rows) * pace.cutting
-        + sum(row.sections * pace.laying + row.tags * pace.tag for row in rows),
-        pressing=metres(row.pressed for row in rows) * pace.pressing,
-        tended=sum((row.tended for row in rows), Fraction(0)),
+        sewing=_total(
+            [
+                *(length / pace.speed(stitch) for stitch, length in seams),
+                counted(pace.single_stitch, [row.single_stitches for row in rows]),
+            ]
+        ),
+        handling=_total(
+            [_times(len(seams), pace.seam_start), counted(pace.thread_end, [row.thread_ends for row in rows])]
+        ),
+        set_ups=counted(pace.set_up, [row.set_ups for row in rows]),
+        pinning=counted(pace.pin, [pins_for(row.pinned, pace.pin_spacing) for row in rows]),
+        gathering=along(pace.gathering, [row.gathered for row in rows]),
+        cutting=_total(
+            [
+                along(pace.cutting, [row.cut for row in rows]),
+                counted(pace.laying, [row.sections for row in rows]),
+                counted(pace.tag, [row.tags for row in rows]),
+            ]
+        ),
+        pressing=along(pace.pressing, [row.pressed for row in rows]),
+        tended=_total([row.tended for row in rows]),
     )
-    return TimeTable(*(minutes * pace.times for minutes in practised))
+    return TimeTable(*[_times(minutes, pace.times) for minutes in practised])
+
+
+_NONE = Fraction(0)
+
+
+def _total(amounts: Iterable[Fraction]) -> Fraction:
+    # A step is few kinds of work, and a fraction takes a microsecond to add, be it nothing.
+    return sum(filter(None, amounts), _NONE)
+
+
+def _times(amount: Fraction | int, each: Fraction) -> Fraction:
+    return amount * each if amount else _NONE
 
 
 LAST_LOOK = 10  # minutes for the check of the finished garment; house rule, maker to confirm

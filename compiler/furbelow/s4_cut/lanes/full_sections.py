@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from functools import cached_property
+from math import inf
 from operator import ge, itemgetter, sub
 from typing import TypeAlias
 
@@ -42,54 +44,79 @@ class _Choice(NamedTuple):
     sides: int
 
 
+_Left: TypeAlias = tuple[tuple[int, ...], ...]  # of each depth, how many of each kind
 _Picked: TypeAlias = "tuple[_Picked, int] | None"  # the choices before, and the last
 
 
-def full_sections(depths: Sequence[Depth], scale: Scale, strips_long: Fraction, setup: int) -> list[Stage]:
-    """The stages of filling section after section, from nothing cut to nothing left.
+class FullSections:
+    """The ways to fill section after section with some pieces: what can be done with what is left of them is found once."""
 
-    Each section is the one that covers most for its cost, over all its lengths and the lanes' best fillings.
-    strips_long: a section is at most so many times as long as the longest strip left.
-    setup: what a section is taken to cost besides its cloth; the dearer, the longer and fewer the sections.
-    """
-    left = [each.counts for each in depths]
-    stages = [Stage((), tuple(left))]
-    done: list[Laying] = []
-    while any(any(counts) for counts in left):
-        longest = max(
-            kind.length
-            for depth, counts in zip(depths, left, strict=True)
-            for kind, number in zip(depth.kinds, counts, strict=True)
-            if number
-        )
-        limit = int(longest * strips_long)
-        if scale.longest is not None:
-            limit = min(limit, scale.longest)
-        sums = [sums_of(depth, counts, limit) for depth, counts in zip(depths, left, strict=True)]
-        tried = []
-        for length in _lengths(sums, limit):
-            choices = _choices(depths, left, sums, length, scale)
-            most = _most_covered(choices, scale.width)
-            if most:
-                tried.append(((length * scale.cloth + setup) / most, length, choices))
-        best: tuple[float, list[tuple[int, _Fill]]] | None = None
-        for hoped, length, choices in sorted(tried, key=lambda each: each[:2]):
-            if best is not None and hoped >= best[0]:
-                break
-            lanes = _best_lanes(choices, scale)
-            covered = sum(depths[index].depth * fill.length for index, fill in lanes)
-            rate = (length * scale.cloth + setup) / covered
-            if best is None or rate < best[0]:
-                best = rate, lanes
-        if best is None:
-            return stages  # only strips that need joins are left
-        laying = Laying(max(fill.length for _, fill in best[1]))
-        for index, fill in best[1]:
-            laying.strands.append(_strand(depths[index], left[index], fill))
-            left[index] = tuple(p - q for p, q in zip(left[index], fill.counts, strict=True))
-        done.append(laying)
-        stages.append(Stage(tuple(done), tuple(left)))
-    return stages
+    def __init__(self, depths: Sequence[Depth], scale: Scale) -> None:
+        self.depths, self.scale = depths, scale
+        self._known: dict[tuple[_Left, int], list[_Tried]] = {}
+
+    def stages(self, strips_long: Fraction, setup: int) -> list[Stage]:
+        """The stages of filling section after section, from nothing cut to nothing left.
+
+        Each section is the one that covers most for its cost, over all its lengths and the lanes' best fillings.
+        strips_long: a section is at most so many times as long as the longest strip left.
+        setup: what a section is taken to cost besides its cloth; the dearer, the longer and fewer the sections.
+        """
+        depths, scale = self.depths, self.scale
+        left = tuple([each.counts for each in depths])
+        stages = [Stage((), left)]
+        while any(map(any, left)):
+            longest = max(
+                kind.length
+                for depth, counts in zip(depths, left, strict=True)
+                for kind, number in zip(depth.kinds, counts, strict=True)
+                if number
+            )
+            limit = int(longest * strips_long)
+            if scale.longest is not None:
+                limit = min(limit, scale.longest)
+            hoped = [((each.length * scale.cloth + setup) / each.most, each) for each in self._tried(left, limit)]
+            rate, lanes = inf, list[tuple[int, _Fill]]()
+            for least, each in sorted(hoped, key=lambda one: (one[0], one[1].length)):
+                if least >= rate:
+                    break
+                covered, tried = each.best
+                if (cost := (each.length * scale.cloth + setup) / covered) < rate:
+                    rate, lanes = cost, tried
+            if not lanes:
+                return stages  # only strips that need joins are left
+            laying = Laying(max(fill.length for _, fill in lanes))
+            after = list(left)
+            for index, fill in lanes:
+                laying.strands.append(_strand(depths[index], after[index], fill))
+                after[index] = tuple(map(sub, after[index], fill.counts))
+            left = tuple(after)
+            stages.append(Stage((*stages[-1].layings, laying), left))
+        return stages
+
+    def _tried(self, left: _Left, limit: int) -> list[_Tried]:
+        """The lengths at which something can be covered, up to a limit."""
+        if (known := self._known.get((left, limit))) is None:
+            sums = [sums_of(depth, counts, limit) for depth, counts in zip(self.depths, left, strict=True)]
+            tried = (
+                _Tried(length, _choices(self.depths, left, sums, length, self.scale), self.scale)
+                for length in _lengths(sums, limit)
+            )
+            self._known[left, limit] = known = [each for each in tried if each.most]
+        return known
+
+
+class _Tried:
+    """A section of one length. most: that its lanes can cover at the most."""
+
+    def __init__(self, length: int, choices: list[_Choice], scale: Scale) -> None:
+        self.length, self._choices, self._scale = length, choices, scale
+        self.most = _most_covered(choices, scale.width)
+
+    @cached_property
+    def best(self) -> tuple[int, list[tuple[int, _Fill]]]:
+        """How much the lanes side by side cover that cover most, and those lanes."""
+        return _best_lanes(self._choices, self._scale)
 
 
 def sums_of(depth: Depth, counts: tuple[int, ...], limit: int) -> list[int]:
@@ -147,9 +174,7 @@ def _fillings(depth: Depth, counts: tuple[int, ...], sums: list[int], length: in
     return found
 
 
-def _choices(
-    depths: Sequence[Depth], left: list[tuple[int, ...]], sums: list[list[int]], length: int, scale: Scale
-) -> list[_Choice]:
+def _choices(depths: Sequence[Depth], left: _Left, sums: list[list[int]], length: int, scale: Scale) -> list[_Choice]:
     """The lanes that may lie side by side, fullest first. On folded cloth they come in pairs."""
     size = 2 if scale.folded else 1
     choices = []
@@ -176,8 +201,8 @@ def _most_covered(choices: list[_Choice], width: int) -> float:
     return covered
 
 
-def _best_lanes(choices: list[_Choice], scale: Scale) -> list[tuple[int, _Fill]]:
-    """The lanes side by side that cover most cloth."""
+def _best_lanes(choices: list[_Choice], scale: Scale) -> tuple[int, list[tuple[int, _Fill]]]:
+    """How much the lanes side by side cover that cover most cloth, and those lanes."""
     # Width and selvedges used so far, as one number -> most that can be covered, with the choices that do it, the last one first.
     each = scale.selvedges + 1
     full = (scale.width + 1) * each
@@ -191,12 +216,12 @@ def _best_lanes(choices: list[_Choice], scale: Scale) -> list[tuple[int, _Fill]]
             known = best.get(total)
             if known is None or value + covered > known[0]:
                 best[total] = value + covered, (picked, number)
-    _, picked = max(best.values(), key=itemgetter(0))
+    most, picked = max(best.values(), key=itemgetter(0))
     numbers = []
     while picked is not None:
         picked, number = picked
         numbers.append(number)
-    return [lane for number in reversed(numbers) for lane in choices[number].lanes]
+    return most, [lane for number in reversed(numbers) for lane in choices[number].lanes]
 
 
 def _strand(depth: Depth, left: tuple[int, ...], fill: _Fill) -> Strand:

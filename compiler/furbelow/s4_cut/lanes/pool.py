@@ -9,7 +9,7 @@ from math import ceil, inf
 from furbelow.s4_cut.lanes.across import lanes_across, shared_across
 from furbelow.s4_cut.lanes.depths import Depth, depths_of
 from furbelow.s4_cut.lanes.first_fit import first_fit
-from furbelow.s4_cut.lanes.full_sections import Stage, full_sections
+from furbelow.s4_cut.lanes.full_sections import FullSections, Stage
 from furbelow.s4_cut.lanes.grid import Kind, Scale, kinds_of, scale_of
 from furbelow.s4_cut.lanes.lay import Laying, lay_out, price
 from furbelow.s4_cut.lanes.pieced_sections import lane_sets, pieced_sections, rough_sections
@@ -44,8 +44,13 @@ def pooled(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> CuttingP
 def _sectioned(depths: tuple[Depth, ...], scale: Scale) -> list[list[Laying]]:
     """Whole plans for the pieces along the bolt: full sections to the end, or pieced after some of them."""
     plans = []
+    full = FullSections(depths, scale)
+    ways: list[list[Stage]] = []
     for strips_long, setups in product(STRIPS_LONG, SETUPS):
-        stages = full_sections(depths, scale, strips_long, scale.setup * setups)
+        stages = full.stages(strips_long, scale.setup * setups)
+        if stages not in ways:  # where no section is longer than a table, some come to the same
+            ways.append(stages)
+    for stages in ways:
         least = inf
         # From the last stage back: pieced sections gain most where the full ones are no longer full.
         for stage in stages[: -STAGES_TRIED - 1 : -1]:
