@@ -132,9 +132,9 @@ def _written(
             for name in gone:
                 (folder / name).unlink()
                 _remove_if_empty(folder, name)
-            put_list(folder, {**said, "files": {**kept, **wanted}})
-            for place in {folder, *((folder / name).parent for name in passing)}:
+            for place in {(folder / name).parent for name in passing} - {folder}:
                 settle(place)
+            put_list(folder, {**said, "files": {**kept, **wanted}})
     except OSError as error:
         return Staged(None, (_stopped_half_way(folder, error) if started else _not_written(folder, error),))
     return Staged(tuple(sorted(passing)))
