@@ -39,9 +39,9 @@ exit codes: 0 done, 1 the spec is at fault or something can't be written, 2 wron
 
 def main(arguments: list[str] | None = None) -> Never:
     """Runs one verb and leaves with its exit code."""
-    # A call makes values that live until it ends, and hardly a circle: one guide ends before they are looked for, and in
-    # a class they are let go every few guides.
-    gc.set_threshold(200_000, 50, 50)
+    # A call makes values that live until it ends, and hardly a circle, so these are looked for when there are twice as many
+    # values as in a class of thirty.
+    gc.set_threshold(500_000, 50, 50)
     code = run(sys.argv[1:] if arguments is None else arguments)
     gc.freeze()  # or Python would look for circles twice as it ends, to free memory that is given back anyway
     sys.exit(code)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from functools import cache
 from itertools import product
 from math import prod
 from typing import TypeVar
@@ -102,50 +101,61 @@ def _shares(depth: Depth, scale: Scale) -> _Shares:
     """The cheapest sharing of lanes among the pieces of one depth, by joins; empty when given up."""
     if prod(number + 1 for number in depth.counts) ** 2 > 2 * MOST_SETS:
         return {}
-    looked_at = 0
-    doubtful = False
-    room = scale.lane_over
-    lane_price = scale.depth_on_grid(depth.depth) * scale.cloth + scale.cut
-    join_price = scale.join + scale.cut
+    sharing = _Sharing(depth, scale)
+    shares = sharing.best(depth.counts)
+    return {} if sharing.looked_at > MOST_SETS or sharing.doubtful else shares
 
-    @cache
-    def fits(counts: tuple[int, ...], lanes: int) -> bool:
-        nonlocal doubtful
-        try:
-            return chain([room] * lanes, depth.kinds, counts) is not None
-        except TooManyOrders:
-            doubtful = True
-            return False
 
-    @cache
-    def best(left: tuple[int, ...]) -> _Shares:
-        nonlocal looked_at
-        if not any(left):
-            return {0: (0, ())}
+class _Sharing:
+    """Which pieces of one depth share lanes over the width."""
+
+    def __init__(self, depth: Depth, scale: Scale) -> None:
+        self.depth, self.room = depth, scale.lane_over
+        self.lane_price = scale.depth_on_grid(depth.depth) * scale.cloth + scale.cut
+        self.join_price = scale.join + scale.cut
+        self.looked_at = 0
+        self.doubtful = False
+        self._fitting: dict[tuple[tuple[int, ...], int], bool] = {}
+        self._best: dict[tuple[int, ...], _Shares] = {}
+
+    def fits(self, counts: tuple[int, ...], lanes: int) -> bool:
+        if (known := self._fitting.get((counts, lanes))) is None:
+            try:
+                known = chain([self.room] * lanes, self.depth.kinds, counts) is not None
+            except TooManyOrders:
+                self.doubtful, known = True, False
+            self._fitting[counts, lanes] = known
+        return known
+
+    def best(self, left: tuple[int, ...]) -> _Shares:
+        """The cheapest sharing of so many pieces of each kind, by joins."""
+        if (known := self._best.get(left)) is None:
+            self._best[left] = known = self._found(left) if any(left) else {0: (0, ())}
+        return known
+
+    def _found(self, left: tuple[int, ...]) -> _Shares:
+        depth, room = self.depth, self.room
         first = next(index for index, number in enumerate(left) if number)
         ranges = [range(number + 1) for number in left]
         ranges[first] = range(1, left[first] + 1)
         found: _Shares = {}
         for counts in product(*ranges):
-            looked_at += 1
-            if looked_at > MOST_SETS:
+            self.looked_at += 1
+            if self.looked_at > MOST_SETS:
                 return {}
             need, takes = depth.length(counts), depth.allowances(counts)
             most = 1 + depth.joins(counts)
             lanes = 1
-            while lanes <= most and (need + takes * (lanes - 1) > lanes * room or not fits(counts, lanes)):
+            while lanes <= most and (need + takes * (lanes - 1) > lanes * room or not self.fits(counts, lanes)):
                 lanes += 1
             if lanes > most:
                 continue
-            here = lanes * lane_price + (lanes - 1) * join_price
-            for joins, (cost, groups) in best(tuple(p - q for p, q in zip(left, counts, strict=True))).items():
+            here = lanes * self.lane_price + (lanes - 1) * self.join_price
+            for joins, (cost, groups) in self.best(tuple(p - q for p, q in zip(left, counts, strict=True))).items():
                 total = joins + lanes - 1
                 if total not in found or cost + here < found[total][0]:
                     found[total] = cost + here, ((counts, lanes), *groups)
         return _cheaper_only(found)
-
-    shares = best(depth.counts)
-    return {} if looked_at > MOST_SETS or doubtful else shares
 
 
 def _strands(depth: Depth, groups: tuple[tuple[tuple[int, ...], int], ...], room: int) -> list[Strand]:

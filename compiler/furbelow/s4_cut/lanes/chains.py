@@ -32,10 +32,20 @@ def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) 
     A segment is always cut as long as the lane and the shortest segment allow: room left in a lane helps nobody.
     Raises TooManyOrders.
     """
-    failed: set[tuple[object, ...]] = set()
-    tries = 0
+    found = _Orders(kinds, counts).follow(0, tuple(sorted(lanes)), counts, None, (None, 0))
+    return None if found is None else [(lane, links) for lane, links in _lanes(found) if links]
+
+
+class _Orders:
+    """The orders in which strips may follow each other, looked through one by one."""
+
+    def __init__(self, kinds: Sequence[Kind], counts: tuple[int, ...]) -> None:
+        self.kinds, self.counts = kinds, counts
+        self.failed: set[tuple[object, ...]] = set()
+        self.tries = 0
 
     def follow(
+        self,
         free: int,
         open_lanes: tuple[int, ...],
         left: tuple[int, ...],
@@ -43,20 +53,20 @@ def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) 
         laid: _Laid,
     ) -> _Laid:
         """What is laid in the end. begun: (kind, length still to cut, segments cut) of a strip that goes on in this lane."""
-        nonlocal tries
         if begun is None and not any(left):
             return laid
         state = (free, open_lanes, left, begun)
-        if state in failed:
+        if state in self.failed:
             return None
-        tries += 1
-        if tries > MOST_TRIES:
+        self.tries += 1
+        if self.tries > MOST_TRIES:
             raise TooManyOrders
+        kinds, follow = self.kinds, self.follow
         options = [begun] if begun else [(i, kinds[i].length, 0) for i, number in enumerate(left) if number]
         for index, rest, cut in options:
             kind = kinds[index]
             after = left if begun else (*left[:index], left[index] - 1, *left[index + 1 :])
-            number = counts[index] - after[index] - 1
+            number = self.counts[index] - after[index] - 1
             if rest <= free:
                 found = follow(free - rest, open_lanes, after, None, (laid, Link(index, number, cut + 1, rest)))
                 if found is not None:
@@ -76,11 +86,8 @@ def chain(lanes: Sequence[int], kinds: Sequence[Kind], counts: tuple[int, ...]) 
                 found = follow(lane, _without(open_lanes, lane), left, None, (laid, lane))
                 if found is not None:
                     return found
-        failed.add(state)
+        self.failed.add(state)
         return None
-
-    found = follow(0, tuple(sorted(lanes)), counts, None, (None, 0))
-    return None if found is None else [(lane, links) for lane, links in _lanes(found) if links]
 
 
 # What was laid before, and the last link, or the length of the lane that is begun: parts that ways have in common are kept once.

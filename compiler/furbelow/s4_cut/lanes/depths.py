@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import islice
 from math import inf
 
 from furbelow.named import NamedTuple
@@ -56,32 +57,7 @@ def full_lane_sets(depths: tuple[Depth, ...], scale: Scale, most: int) -> list[L
     caps = [sum(depth.counts) + depth.joins(depth.counts) for depth in depths]
     if scale.folded:  # an odd lane may have an unused twin
         caps = [cap + cap % 2 for cap in caps]
-    found: list[Lanes] = []
-
-    # The unused twin of a lane at a selvedge is counted as a lane, so there is always room for a pair.
-    sides = scale._replace(selvedges=2) if scale.folded else scale
-
-    def fits(lanes: list[int]) -> bool:
-        return side_by_side({d.lane: n for d, n in zip(depths, lanes, strict=False)}, sides)
-
-    def fill(lanes: list[int]) -> None:
-        if len(found) > 8 * most:
-            return
-        index = len(lanes)
-        if index == len(depths):
-            found.append(tuple(lanes))
-            return
-        room = 0
-        # The fold may save half a lane that a later, odd depth would need, so only whole excess ends the count.
-        while room < caps[index] and (room + 1) * depths[index].depth <= scale.width:
-            if not scale.folded and not fits([*lanes, room + 1]):
-                break
-            room += 1
-        for number in range(room, -1, -1):
-            if fits([*lanes, number]):
-                fill([*lanes, number])
-
-    fill([])
+    found = list(islice(_filled(depths, scale, caps, ()), 8 * most + 1))
     if len(found) > 8 * most:
         return None
     found.sort(key=lambda lanes: -sum(lanes))
@@ -90,6 +66,29 @@ def full_lane_sets(depths: tuple[Depth, ...], scale: Scale, most: int) -> list[L
         if any(lanes) and not any(all(p <= q for p, q in zip(lanes, other, strict=True)) for other in kept):
             kept.append(lanes)
     return sorted(kept, reverse=True) if len(kept) <= most else None
+
+
+def _filled(depths: tuple[Depth, ...], scale: Scale, caps: Sequence[int], lanes: Lanes) -> Iterator[Lanes]:
+    """Every way to go on from the lanes of the first depths, most of the next one first. caps: of each depth at most."""
+    index = len(lanes)
+    if index == len(depths):
+        yield lanes
+        return
+    room = 0
+    # The fold may save half a lane that a later, odd depth would need, so only whole excess ends the count.
+    while room < caps[index] and (room + 1) * depths[index].depth <= scale.width:
+        if not scale.folded and not _fit(depths, scale, (*lanes, room + 1)):
+            break
+        room += 1
+    for number in range(room, -1, -1):
+        if _fit(depths, scale, (*lanes, number)):
+            yield from _filled(depths, scale, caps, (*lanes, number))
+
+
+def _fit(depths: tuple[Depth, ...], scale: Scale, lanes: Lanes) -> bool:
+    # The unused twin of a lane at a selvedge is counted as a lane, so there is always room for a pair.
+    sides = scale._replace(selvedges=2) if scale.folded else scale
+    return side_by_side({d.lane: n for d, n in zip(depths, lanes, strict=False)}, sides)
 
 
 def width_weights(depths: list[Depth], scale: Scale) -> tuple[float, ...]:

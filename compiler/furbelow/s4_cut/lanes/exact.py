@@ -191,24 +191,27 @@ class _Sections:
 
     def _least_total(self, root: _Node, depth: int, joins: int, most: int) -> int | None:
         """The least total length, up to `most`, at which the pieces of one depth need only so many joins."""
-        best = most + 1
-
-        def go_on(node: _Node, left: tuple[int, ...], last: Group | None) -> None:
-            nonlocal best
-            if not any(left):
-                best = min(best, node.total)
-                return
-            children: list[tuple[int, int, _Node, Group]] = []
-            for group in self._groups(node, depth, left, last, joins - node.joins):
-                child = self._with(node, depth, group)
-                if child is not None and child.total < best:
-                    children.append((child.total, len(children), child, group))
-            for total, _, child, group in sorted(children, key=lambda each: each[:2]):
-                if total < best and best > root.total:
-                    go_on(child, _less(left, group.counts), group)
-
-        go_on(root, self.depths[depth].counts, None)
+        best = self._less_than(most + 1, root.total, root, depth, self.depths[depth].counts, None, joins)
         return best if best <= most else None
+
+    def _less_than(
+        self, best: int, least: int, node: _Node, depth: int, left: tuple[int, ...], last: Group | None, joins: int
+    ) -> int:
+        """The total length once the pieces `left` of one depth lie in groups, where that is less than the best so far; else that.
+
+        least: no total is less.
+        """
+        if not any(left):
+            return min(best, node.total)
+        children: list[tuple[int, int, _Node, Group]] = []
+        for group in self._groups(node, depth, left, last, joins - node.joins):
+            child = self._with(node, depth, group)
+            if child is not None and child.total < best:
+                children.append((child.total, len(children), child, group))
+        for total, _, child, group in sorted(children, key=lambda each: each[:2]):
+            if total < best and best > least:
+                best = self._less_than(best, least, child, depth, _less(left, group.counts), group, joins)
+        return best
 
     def _extend(self, node: _Node, depth: int, left: tuple[int, ...], last: Group | None) -> None:
         """Put the pieces `left` of one depth into groups, then those of the depths that follow."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from furbelow.garment.bench import Bench, Edge, Seam
 
@@ -53,16 +53,13 @@ def chains(bench: Bench, pieces: Iterable[str]) -> tuple[tuple[str, ...], ...]:
         for upper in uppers:
             below[upper] += [piece for piece in lowers if piece != upper and piece not in below[upper]]
     hung = {piece for others in below.values() for piece in others}
-    found: list[tuple[str, ...]] = []
+    return tuple([path for piece in pieces if piece not in hung for path in _down(below, (piece,))])
 
-    def descend(path: tuple[str, ...]) -> None:
-        others = below[path[-1]]
-        for index, other in enumerate(others):
-            descend((*path, other) if index == 0 else (other,))
-        if not others:
-            found.append(path)
 
-    for piece in pieces:
-        if piece not in hung:
-            descend((piece,))
-    return tuple(found)
+def _down(below: Mapping[str, Sequence[str]], path: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """The chain that a path is the beginning of, and those that begin below it."""
+    others = below[path[-1]]
+    for index, other in enumerate(others):
+        yield from _down(below, (*path, other) if index == 0 else (other,))
+    if not others:
+        yield path

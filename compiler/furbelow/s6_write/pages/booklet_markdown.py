@@ -12,6 +12,7 @@ from furbelow.s6_write.booklet.sizes import told_of
 from furbelow.s6_write.booklet.texts import each_version, with_letters
 from furbelow.s6_write.guide.guide import Figure
 from furbelow.s6_write.guide.rows import rows
+from furbelow.s6_write.pages.filled_in import filled_in
 from furbelow.s6_write.pages.markdown_page import Written, environment_of, escaped, files_of_figures, place_of, prose
 from furbelow.s6_write.pages.prose import visible
 from furbelow.s6_write.words.messages import Messages
@@ -52,20 +53,18 @@ def booklet_markdown(booklet: Booklet, words: Messages | None = None) -> str:
         return Written("\n\n".join([*told, *(["\n".join(lines)] if operation.numbers else [])]))
 
     of_sizes = booklet.drawings_of_sizes
-    text = (
-        environment_of(written)
-        .get_template("booklet.md.j2")
-        .render(
-            booklet=booklet,
-            whose=whose(booklet, words),
-            t=said,
-            prose=prose,
-            rows=rows,
-            place=place_of,
-            only=only,
-            table=table,
-            of_sizes=lambda figure: of_sizes.get(figure.key, ()),
-        )
+    text = filled_in(
+        environment_of(written),
+        "booklet.md.j2",
+        booklet=booklet,
+        whose=whose(booklet, words),
+        t=said,
+        prose=prose,
+        rows=rows,
+        place=place_of,
+        only=only,
+        table=table,
+        of_sizes=lambda figure: of_sizes.get(figure.key, ()),
     )
     return re.sub(r"\n{3,}", "\n\n", text)
 

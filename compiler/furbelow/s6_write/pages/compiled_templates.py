@@ -15,6 +15,7 @@ from typing import Any
 
 from jinja2 import Environment, FileSystemBytecodeCache, FunctionLoader, StrictUndefined
 from jinja2.bccache import Bucket
+from jinja2.runtime import Context
 
 from furbelow.garment.tags import copy_letter
 from furbelow.resources import template
@@ -34,7 +35,16 @@ def environment(**options: Any) -> Environment:
         **options,
     )
     found.globals["copy_letter"] = copy_letter
+    found.context_class = _Context
     return found
+
+
+class _Context(Context):
+    """What a template knows while it is filled in; see `filled_in`."""
+
+    def __init__(self, environment: Environment, parent: dict[str, Any], *told: Any, **named: Any) -> None:
+        super().__init__(environment, parent, *told, **named)
+        parent.get("contexts", []).append(self)
 
 
 class _BesideByteCode(FileSystemBytecodeCache):

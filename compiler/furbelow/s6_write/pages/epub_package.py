@@ -19,6 +19,7 @@ from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, Operation
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
+from furbelow.s6_write.pages.filled_in import filled_in
 from furbelow.s6_write.pages.look import Look
 from furbelow.s6_write.pages.prose import blocks
 from furbelow.s6_write.words.messages import Messages
@@ -115,7 +116,9 @@ def packed(
         return words.text(message, values)
 
     def written(name: str, **more: object) -> bytes:
-        text = pages.get_template(name).render(
+        text = filled_in(
+            pages,
+            name,
             t=said,
             chapters=book.chapters,
             language=book.language,

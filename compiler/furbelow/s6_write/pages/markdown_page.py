@@ -16,6 +16,7 @@ from furbelow.s6_write.guide.guide import Figure, Guide
 from furbelow.s6_write.guide.own_pictures import picture_file
 from furbelow.s6_write.guide.rows import rows
 from furbelow.s6_write.pages.block import Block, Run
+from furbelow.s6_write.pages.filled_in import filled_in
 from furbelow.s6_write.pages.plan_title import plan_title
 from furbelow.s6_write.pages.prose import blocks, visible
 from furbelow.s6_write.pages.why_lines import WhyLine, WhyLines
@@ -48,20 +49,18 @@ def markdown(guide: Guide, words: Messages | None = None) -> str:
     def said(message: str, **values: str) -> str:
         return told.text(message, values)
 
-    text = (
-        environment_of(escaped)
-        .get_template("guide.md.j2")
-        .render(
-            guide=guide,
-            t=said,
-            prose=prose,
-            rows=rows,
-            place=place_of,
-            of_sizes=lambda figure: (),
-            plan=plan_title(guide.sittings, told),
-            reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
-            reasons_told=_reasons_told(told),
-        )
+    text = filled_in(
+        environment_of(escaped),
+        "guide.md.j2",
+        guide=guide,
+        t=said,
+        prose=prose,
+        rows=rows,
+        place=place_of,
+        of_sizes=lambda figure: (),
+        plan=plan_title(guide.sittings, told),
+        reasons=_reasons(WhyLines(guide, told).listed(), told.text("page-colon")),
+        reasons_told=_reasons_told(told),
     )
     return re.sub(r"\n{3,}", "\n\n", text)
 

@@ -13,6 +13,7 @@ from furbelow.named import NamedTuple
 from furbelow.resources import template
 from furbelow.s6_write.guide.guide import Figure, Guide, GuideStep
 from furbelow.s6_write.guide.rows import rows
+from furbelow.s6_write.pages.filled_in import filled_in
 from furbelow.s6_write.pages.plan_title import plan_title
 from furbelow.s6_write.pages.prose import safe_html, set_ready
 from furbelow.s6_write.pages.why_html import WhyHtml
@@ -126,22 +127,20 @@ def rendered(
     def prose(text: str) -> Markup:
         return Markup(safe_html(text))
 
-    return (
-        _pages()
-        .get_template(name)
-        .render(
-            t=said,
-            language=words.language,
-            drawn=drawn,
-            logo=look.logo if look else None,
-            safe_html=prose,
-            style=Markup(style),
-            style_hash=_source_hash(style),
-            script=Markup(script),
-            script_hash=_source_hash(script),
-            # A page that is nobody's work says neither.
-            **{"author": "", "terms_of_use": "", **values},
-        )
+    return filled_in(
+        _pages(),
+        name,
+        t=said,
+        language=words.language,
+        drawn=drawn,
+        logo=look.logo if look else None,
+        safe_html=prose,
+        style=Markup(style),
+        style_hash=_source_hash(style),
+        script=Markup(script),
+        script_hash=_source_hash(script),
+        # A page that is nobody's work says neither.
+        **{"author": "", "terms_of_use": "", **values},
     )
 
 
