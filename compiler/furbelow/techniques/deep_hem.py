@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from furbelow.garment.bench import Bench, State
+from furbelow.garment.bench import Bench, Edge, State
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, One, Stitch, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
@@ -46,6 +46,10 @@ from furbelow.techniques.shared.ring_drop import dropped_first
 SLIP, MACHINE = "slip stitch", "machine"
 FROM_FOLD = Fraction(2)
 SLIP_EVERY = Fraction(8)  # common practice, no source
+EASE_ROW = Fraction(5)  # from the inner edge; house rule, maker to confirm
+LIES_SMOOTH = Fraction(
+    1, 100
+)  # so much longer than its line, what is turned up is pressed flat; house rule, maker to confirm
 
 
 class DeepHem:
@@ -125,12 +129,15 @@ class DeepHem:
         after = bench.turned(edge, under + depth, State.HEMMED)
         by_hand = word_of(written, "by") == SLIP
         kind, stitch = (StitchType.HAND, SLIP_EVERY) if by_hand else (StitchType.LOCK, room.seam_stitch)
+        fasten = Sewn(kind, length, edge.copies, stitch)
+        eased = _to_ease(bench, edge, depth)
+        row = (Sewn(StitchType.LOCK, length, edge.copies, room.gathering_stitch),) if eased else ()
         return Performed(
             step,
             bench,
             after,
             edge.pieces,
-            sewn=(Sewn(kind, length, edge.copies, stitch),),
+            sewn=(fasten, *row),
             setup=SetUp.HAND if by_hand else SetUp.STRAIGHT,
             pinned=length * edge.copies,
             handled=2 * length * edge.copies,
@@ -144,9 +151,12 @@ class DeepHem:
             fasten = "deep-hem-fasten-hand"
         else:
             fasten = "deep-hem-fasten-machine-ring" if ring else "deep-hem-fasten-machine-flat"
+        fuller = _to_ease(done.before, edge, depth)
         messages = [
             *(["deep-hem-turn-under"] if under else []),
+            *(["deep-hem-ease-row"] if fuller else []),
             "deep-hem-fold-up-ring" if ring else "deep-hem-fold-up-flat",
+            *(["deep-hem-ease-pull"] if fuller else []),
             fasten,
         ]
         values: Values = {
@@ -160,6 +170,10 @@ class DeepHem:
             "from-fold": Length(FROM_FOLD, "about"),
             "length": Length(done.sewn[0].length),
             "stitch": Stitch(done.sewn[0].stitch),
+            "fuller": Length(fuller),
+            "row": Length(EASE_ROW, "about"),
+            "long-stitch": Stitch(say.room.gathering_stitch),
+            "seam-stitch": Stitch(say.room.seam_stitch),
             "hold": One(say.room.hold_with, ("pins", "clips")),
         }
         return Instructions(
@@ -170,8 +184,15 @@ class DeepHem:
             (PINS_OUT, iron_hot(done, say), *((HAND_NEEDLE,) if by_hand else ())),
             iron_tools(done, say),
             waits=dropped_first(done, edge),
-            ironed=("deep-hem-fold-up-flat", "deep-hem-fold-up-ring", "deep-hem-turn-under"),
+            ironed=("deep-hem-ease-pull", "deep-hem-fold-up-flat", "deep-hem-fold-up-ring", "deep-hem-turn-under"),
         )
+
+
+def _to_ease(bench: Bench, edge: Edge, depth: Fraction) -> Fraction:
+    """How much longer the inner edge of the hem is than the line that it comes to lie on, where cloth flares: of each ring or
+    length, in mm; 0 where it lies smooth all the same."""
+    fuller = max(bench.flare(piece) for piece in edge.pieces) * 2 * depth
+    return fuller if fuller > LIES_SMOOTH * edge.end_to_end else Fraction(0)
 
 
 TECHNIQUE = DeepHem()

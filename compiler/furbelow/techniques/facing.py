@@ -42,7 +42,7 @@ from furbelow.techniques.shared import folded_ends
 from furbelow.techniques.shared.cautions import HAND_NEEDLE, PINS_OUT, SHEARS
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.joined_edges import join_edges
-from furbelow.techniques.shared.laying import margins, on_arc, seam_window
+from furbelow.techniques.shared.laying import margins, on_flare, seam_window
 from furbelow.techniques.shared.preconditions import not_long
 from furbelow.techniques.shared.ring_drop import dropped_first
 
@@ -77,7 +77,7 @@ class Facing:
         windows = (seam_window(solved, "seam", seam, done.touches), covers)
         held: tuple[Held, ...] = ()
         if solved.pieces[piece].ring is None:
-            held = tuple(on_arc(ledger, name, f"the facing `{piece}`", Fraction(0), seam + depth, "with"))
+            held = tuple(on_flare(ledger, name, f"the facing `{piece}`", Fraction(0), seam + depth, "with"))
         if not done.before.cloths[piece].darts:
             held += tuple(_over_darts(done.before, name, piece, seam + depth))
         on = OnCloth(margins(ledger, seam, "seam", name, facing), windows, held)

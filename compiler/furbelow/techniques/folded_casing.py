@@ -53,7 +53,7 @@ from furbelow.techniques.shared.casings import (
 from furbelow.techniques.shared.cautions import PINS_OUT, RIPPER
 from furbelow.techniques.shared.fire_label import label_laid, label_tools, label_written
 from furbelow.techniques.shared.iron import iron_hot, iron_tools
-from furbelow.techniques.shared.laying import bare_edge, gap_window, on_arc, turn_window
+from furbelow.techniques.shared.laying import bare_edge, gap_window, on_flare, turn_window
 from furbelow.techniques.shared.marks import seam_said
 from furbelow.techniques.shared.preconditions import edge_not_ready, gap_too_wide
 from furbelow.techniques.shared.stacks import taken
@@ -90,7 +90,7 @@ class FoldedCasing:
             turn_window("depth", "a casing", depth),
             *((gap_window(done),) if done.before.ring(done.before.edge(name)) else ()),
         )
-        return OnCloth(channel, windows, tuple(on_arc(ledger, name, "the casing", under, far, "depth")))
+        return OnCloth(channel, windows, tuple(on_flare(ledger, name, "the casing", under, far, "depth")))
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
         written, name, say = step.written, edge_of(step.written, "edge"), Phrasing(solved, room)

@@ -8,6 +8,14 @@ deep-hem-aim = Ein Saum von { $depth } gibt der Kante Gewicht.
 ## Umschlagen
 
 deep-hem-turn-under = { EDGE($edge, at: "start") } { $under } auf die linke Stoffseite umbügeln.
+# Bei ausgestelltem Stoff ist das Umgeschlagene um $fuller länger als die Linie, auf die es zu liegen kommt.
+deep-hem-ease-row = Eine Reihe steppen, { $long-stitch }, { $row } { $neat ->
+    [yes] von der versäuberten Kante
+   *[no] vom gebügelten Bruch
+ }, von Naht zu Naht, und an beiden Enden jedes Laufs eine Fingerlänge Faden lassen. Danach die Maschine zurückstellen: { $seam-stitch }.
+deep-hem-ease-pull = Die innere Kante ist { $fuller } länger als die Linie darunter: An jeder Naht die Fäden der Reihe anziehen, bis der Saum überall flach liegt. Dann den Saum durch ein Tuch bügeln.
+    .check = Die innere Kante liegt glatt auf { PIECE($edge) }, und keine Falte steht.
+    .remedy = Wo eine Falte steht, den Stoff entlang der Reihe nach beiden Seiten ausstreichen und neu bügeln.
 deep-hem-fold-up-ring = { $neat ->
     [yes] { EDGE($edge, at: "start") } { $depth } auf die linke Stoffseite umbügeln. Den Saum { pin-start }, zuerst an den Nähten.
    *[no] Noch einmal { $depth } umschlagen und den neuen Bruch bügeln. Den Saum { pin-start }, zuerst an den Nähten.

@@ -74,12 +74,12 @@ gather-knot-tails = { $in-runs ->
     .check = Ein leichter Zug am anderen Ende zieht sie nicht hinein.
     .remedy = Noch einmal verknoten.
 gather-pull-machine = { $parts ->
-    [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
-   *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
+    [8] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Achtel an den Reihen { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Unterfäden zusammen anziehen, bis jedes Viertel an den Reihen { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
  }
 gather-pull-hand = { $parts ->
-    [8] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Achtel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
-   *[4] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Viertel { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
+    [8] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Achtel an den Reihen { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
+   *[4] Am anderen Ende beide Fäden zusammen anziehen, bis jedes Viertel an den Reihen { $short-part } misst. Diese Fadenenden um eine Stecknadel wickeln.
  }
 
 ## Messen und verteilen

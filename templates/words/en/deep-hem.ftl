@@ -8,6 +8,14 @@ deep-hem-aim = A hem of { $depth } gives the edge weight.
 ## Fold
 
 deep-hem-turn-under = Fold { EDGE($edge) } { $under } to the wrong side and press the fold.
+# Of flared cloth what is turned up is longer than the line that it comes to lie on, by $fuller.
+deep-hem-ease-row = Sew one row, { $long-stitch }, { $row } from the { $neat ->
+    [yes] neatened edge
+   *[no] pressed fold
+ }, from seam to seam, and leave a finger of thread at both ends of each run. Then set the machine back: { $seam-stitch }.
+deep-hem-ease-pull = The inner edge is { $fuller } longer than the line beneath it: pull the threads of the row at each seam until the hem lies flat everywhere. Then press the hem through a cloth.
+    .check = The inner edge lies level on { PIECE($edge) }, and no fold stands.
+    .remedy = Where a fold stands, stroke the cloth along the row to both sides and press again.
 deep-hem-fold-up-ring = { $neat ->
     [yes] Fold { EDGE($edge) } { $depth } to the wrong side and press the fold. { pin-start } the hem, first at the seams.
    *[no] Fold it again by { $depth } and press the new fold. { pin-start } the hem, first at the seams.

@@ -6,26 +6,26 @@ ease-in-aim = { $cloth } of cloth lies in { $short }, and no fold stands.
 
 # The edge is a ring: folding begins at its side seam.
 ease-in-fold-ring = { $parts ->
-    [8] Fold { EDGE($edge) } in half three times, from { side-seam }. Mark the folds on both faces: every { $cloth-part } of cloth.
-   *[4] Fold { EDGE($edge) } in half twice, from { side-seam }. Mark the folds on both faces: every { $cloth-part } of cloth.
+    [8] Fold { EDGE($edge) } in half three times, from { side-seam }. Mark the folds on both faces: every { $cloth-part } along the cut edge.
+   *[4] Fold { EDGE($edge) } in half twice, from { side-seam }. Mark the folds on both faces: every { $cloth-part } along the cut edge.
  }
 ease-in-fold-flat = { $parts ->
-    [8] Fold { EDGE($edge) } in half three times, end to end. Mark the folds on both faces: every { $cloth-part } of cloth.
-   *[4] Fold { EDGE($edge) } in half twice, end to end. Mark the folds on both faces: every { $cloth-part } of cloth.
+    [8] Fold { EDGE($edge) } in half three times, end to end. Mark the folds on both faces: every { $cloth-part } along the cut edge.
+   *[4] Fold { EDGE($edge) } in half twice, end to end. Mark the folds on both faces: every { $cloth-part } along the cut edge.
  }
 ease-in-set = { rows-set-machine }
 ease-in-row = Sew one row { $row } from the cut edge of { EDGE($edge) }. { rows-runs }
 ease-in-pull = { $parts ->
-    [8] Pull the bobbin threads a little, from both ends, until each eighth measures { $short-part }. Stroke the cloth along the row with your fingertips.
-   *[4] Pull the bobbin threads a little, from both ends, until each quarter measures { $short-part }. Stroke the cloth along the row with your fingertips.
+    [8] Pull the bobbin threads a little, from both ends, until each eighth measures { $short-part } along the row. Stroke the cloth along the row with your fingertips.
+   *[4] Pull the bobbin threads a little, from both ends, until each quarter measures { $short-part } along the row. Stroke the cloth along the row with your fingertips.
  }
     .check = The cloth is rounded a little along the row, and no fold stands.
     .remedy = Where a fold stands, let the thread out there and stroke the cloth to both sides.
-ease-in-measure-ring = Measure the eased edge all round: { $short }.
+ease-in-measure-ring = Measure the eased edge all round, along the row: { $short }.
     .check = { ease-in-measure.check }
     .tolerance = { ease-in-measure.tolerance }
     .remedy = { ease-in-measure.remedy }
-ease-in-measure-flat = Measure the eased edge: { $short }.
+ease-in-measure-flat = Measure the eased edge along the row: { $short }.
     .check = { ease-in-measure.check }
     .tolerance = { ease-in-measure.tolerance }
     .remedy = { ease-in-measure.remedy }

@@ -74,12 +74,12 @@ gather-knot-tails = { $in-runs ->
     .check = A light pull at the other end does not draw them in.
     .remedy = Knot them once more.
 gather-pull-machine = { $parts ->
-    [8] At the other end pull both bobbin threads together until each eighth measures { $short-part }. Wind these tails round a pin.
-   *[4] At the other end pull both bobbin threads together until each quarter measures { $short-part }. Wind these tails round a pin.
+    [8] At the other end pull both bobbin threads together until each eighth measures { $short-part } along the rows. Wind these tails round a pin.
+   *[4] At the other end pull both bobbin threads together until each quarter measures { $short-part } along the rows. Wind these tails round a pin.
  }
 gather-pull-hand = { $parts ->
-    [8] At the other end pull both threads together until each eighth measures { $short-part }. Wind these tails round a pin.
-   *[4] At the other end pull both threads together until each quarter measures { $short-part }. Wind these tails round a pin.
+    [8] At the other end pull both threads together until each eighth measures { $short-part } along the rows. Wind these tails round a pin.
+   *[4] At the other end pull both threads together until each quarter measures { $short-part } along the rows. Wind these tails round a pin.
  }
 
 ## Measure and share out

@@ -8,6 +8,14 @@ deep-hem-aim = Un dobladillo de { $depth } da peso al borde.
 ## Doblar
 
 deep-hem-turn-under = Dobla { EDGE($edge) } { $under } hacia el revés y marca el doblez con la plancha.
+# En tela acampanada, lo que se vuelve es $fuller más largo que la línea sobre la que queda.
+deep-hem-ease-row = Cose una pasada, { $long-stitch }, a { $row } { $neat ->
+    [yes] del borde sobrehilado
+   *[no] del doblez planchado
+ }, de costura a costura, y deja un dedo de hilo en los dos extremos de cada tramo. Después vuelve a ajustar la máquina: { $seam-stitch }.
+deep-hem-ease-pull = El borde interior mide { $fuller } más que la línea de debajo: en cada costura, tira de los hilos de la pasada hasta que el dobladillo quede plano en todas partes. Después plancha el dobladillo con un paño.
+    .check = El borde interior queda liso sobre { PIECE($edge) }, y no se forma ningún pliegue.
+    .remedy = Donde se forme un pliegue, alisa la tela a lo largo de la pasada hacia los dos lados y vuelve a planchar.
 deep-hem-fold-up-ring = { $neat ->
     [yes] Dobla { EDGE($edge) } { $depth } hacia el revés y marca el doblez con la plancha. { pin-start } el dobladillo, primero en las costuras.
    *[no] Vuelve a doblarlo { $depth } y marca el nuevo doblez con la plancha. { pin-start } el dobladillo, primero en las costuras.

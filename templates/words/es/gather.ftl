@@ -74,12 +74,12 @@ gather-knot-tails = { $in-runs ->
     .check = Con un tirón suave desde el otro extremo no se meten.
     .remedy = Anúdalos otra vez.
 gather-pull-machine = { $parts ->
-    [8] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada octavo mida { $short-part }. Enrolla estos cabos en un alfiler.
-   *[4] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada cuarto mida { $short-part }. Enrolla estos cabos en un alfiler.
+    [8] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada octavo mida { $short-part } a lo largo de las pasadas. Enrolla estos cabos en un alfiler.
+   *[4] En el otro extremo, tira a la vez de los dos hilos de la canilla hasta que cada cuarto mida { $short-part } a lo largo de las pasadas. Enrolla estos cabos en un alfiler.
  }
 gather-pull-hand = { $parts ->
-    [8] En el otro extremo, tira a la vez de los dos hilos hasta que cada octavo mida { $short-part }. Enrolla estos cabos en un alfiler.
-   *[4] En el otro extremo, tira a la vez de los dos hilos hasta que cada cuarto mida { $short-part }. Enrolla estos cabos en un alfiler.
+    [8] En el otro extremo, tira a la vez de los dos hilos hasta que cada octavo mida { $short-part } a lo largo de las pasadas. Enrolla estos cabos en un alfiler.
+   *[4] En el otro extremo, tira a la vez de los dos hilos hasta que cada cuarto mida { $short-part } a lo largo de las pasadas. Enrolla estos cabos en un alfiler.
  }
 
 ## Medir y repartir

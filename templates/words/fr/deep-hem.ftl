@@ -8,6 +8,14 @@ deep-hem-aim = Un ourlet de { $depth } donne du poids au bord.
 ## Replier
 
 deep-hem-turn-under = Replier { EDGE($edge) } de { $under } sur l’envers et marquer la pliure au fer.
+# Sur un tissu évasé, ce qui est relevé est plus long de $fuller que la ligne sur laquelle il se pose.
+deep-hem-ease-row = Piquer un rang, { $long-stitch }, à { $row } { $neat ->
+    [yes] du bord surfilé
+   *[no] du pli repassé
+ }, de couture à couture, en laissant un doigt de fil aux deux bouts de chaque passage. Régler ensuite de nouveau la machine{ "\u00A0" }: { $seam-stitch }.
+deep-hem-ease-pull = Le bord intérieur a { $fuller } de plus que la ligne en dessous{ "\u00A0" }: à chaque couture, tirer les fils du rang jusqu’à ce que l’ourlet soit à plat partout. Repasser alors l’ourlet avec une pattemouille.
+    .check = Le bord intérieur est à plat sur { PIECE($edge) }, et aucun pli ne se forme.
+    .remedy = Là où un pli se forme, lisser le tissu le long du rang des deux côtés et repasser.
 deep-hem-fold-up-ring = { $neat ->
     [yes] Replier { EDGE($edge) } de { $depth } sur l’envers et marquer la pliure au fer. { pin-start } l’ourlet, d’abord aux coutures.
    *[no] Le replier encore de { $depth } et marquer la nouvelle pliure au fer. { pin-start } l’ourlet, d’abord aux coutures.

@@ -6,26 +6,26 @@ ease-in-aim = { $cloth } de tissu tiennent sur { $short }, sans aucun pli.
 
 # Le bord est un anneau : le pliage commence à sa couture de côté.
 ease-in-fold-ring = { $parts ->
-    [8] Plier trois fois en deux { EDGE($edge) }, à partir de { side-seam }. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } de tissu.
-   *[4] Plier deux fois en deux { EDGE($edge) }, à partir de { side-seam }. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } de tissu.
+    [8] Plier trois fois en deux { EDGE($edge) }, à partir de { side-seam }. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } le long du bord coupé.
+   *[4] Plier deux fois en deux { EDGE($edge) }, à partir de { side-seam }. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } le long du bord coupé.
  }
 ease-in-fold-flat = { $parts ->
-    [8] Plier trois fois en deux { EDGE($edge) }, bout sur bout. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } de tissu.
-   *[4] Plier deux fois en deux { EDGE($edge) }, bout sur bout. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } de tissu.
+    [8] Plier trois fois en deux { EDGE($edge) }, bout sur bout. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } le long du bord coupé.
+   *[4] Plier deux fois en deux { EDGE($edge) }, bout sur bout. Marquer les pliures sur les deux faces{ "\u00A0" }: tous les { $cloth-part } le long du bord coupé.
  }
 ease-in-set = { rows-set-machine }
 ease-in-row = Piquer un rang à { $row } du bord coupé{ "\u00A0" }: { EDGE($edge) }. { rows-runs }
 ease-in-pull = { $parts ->
-    [8] Tirer un peu les fils de canette, des deux bouts, jusqu’à ce que chaque huitième mesure { $short-part }. Lisser le tissu le long du rang du bout des doigts.
-   *[4] Tirer un peu les fils de canette, des deux bouts, jusqu’à ce que chaque quart mesure { $short-part }. Lisser le tissu le long du rang du bout des doigts.
+    [8] Tirer un peu les fils de canette, des deux bouts, jusqu’à ce que chaque huitième mesure { $short-part } le long du rang. Lisser le tissu le long du rang du bout des doigts.
+   *[4] Tirer un peu les fils de canette, des deux bouts, jusqu’à ce que chaque quart mesure { $short-part } le long du rang. Lisser le tissu le long du rang du bout des doigts.
  }
     .check = Le tissu s’arrondit un peu le long du rang, et aucun pli ne se forme.
     .remedy = Où un pli se forme, y relâcher le fil et lisser le tissu des deux côtés.
-ease-in-measure-ring = Mesurer le bord résorbé tout le tour{ "\u00A0" }: { $short }.
+ease-in-measure-ring = Mesurer tout le tour du bord résorbé, le long du rang{ "\u00A0" }: { $short }.
     .check = { ease-in-measure.check }
     .tolerance = { ease-in-measure.tolerance }
     .remedy = { ease-in-measure.remedy }
-ease-in-measure-flat = Mesurer le bord résorbé{ "\u00A0" }: { $short }.
+ease-in-measure-flat = Mesurer le bord résorbé, le long du rang{ "\u00A0" }: { $short }.
     .check = { ease-in-measure.check }
     .tolerance = { ease-in-measure.tolerance }
     .remedy = { ease-in-measure.remedy }

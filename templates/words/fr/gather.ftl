@@ -74,12 +74,12 @@ gather-knot-tails = { $in-runs ->
     .check = En tirant légèrement à l’autre bout, ils ne rentrent pas.
     .remedy = Les nouer encore une fois.
 gather-pull-machine = { $parts ->
-    [8] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
-   *[4] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque quart mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
+    [8] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque huitième mesure { $short-part } le long des rangs. Enrouler ces bouts de fil autour d’une épingle.
+   *[4] À l’autre bout, tirer ensemble les deux fils de canette jusqu’à ce que chaque quart mesure { $short-part } le long des rangs. Enrouler ces bouts de fil autour d’une épingle.
  }
 gather-pull-hand = { $parts ->
-    [8] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque huitième mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
-   *[4] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque quart mesure { $short-part }. Enrouler ces bouts de fil autour d’une épingle.
+    [8] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque huitième mesure { $short-part } le long des rangs. Enrouler ces bouts de fil autour d’une épingle.
+   *[4] À l’autre bout, tirer ensemble les deux fils jusqu’à ce que chaque quart mesure { $short-part } le long des rangs. Enrouler ces bouts de fil autour d’une épingle.
  }
 
 ## Mesurer et répartir

@@ -1,8 +1,8 @@
 """Wherever two lengths are held together, stretch by stretch, the cloth can take the difference.
 
 Guarantees: drawn cloth (gathers shared out unevenly, a casing drawn in by its elastic) has at least as much cloth as line
-    in each stretch and no more than the cloth takes; flat cloth held on a line (a turn, tuck, casing or straight facing on
-    an arc) is longer by no more than can be eased in, and never shorter.
+    in each stretch and no more than the cloth takes; flat cloth held on a line (a turn, tuck, casing or straight facing
+    of a flared piece) is longer by no more than can be eased in, and never shorter.
 Cannot know: how cloth on the bias gives.
 Source: 15 cm in 4 m may be eased, over 20 cm not: common practice, no source. More, held by ease stitching: house rule,
     maker to confirm.
@@ -85,10 +85,10 @@ def _flat(run: Run, done: Performed, held: Held) -> Iterator[Fault]:
         held.arg,
         "FB422",
         f"{held.what} has {cloth} of cloth to lie on {line} of `{held.piece}`, {gap} {how} ({say.share(abs(share))})",
-        notes=(DARTED if held.hangs else "a piece cut between two arcs is longer at the hem than above it",),
+        notes=(DARTED if held.hangs else "a flared piece is longer at the hem than above it",),
         help="make it shallower, or sew darts in it as in the edge, before the two are joined"
         if held.hangs
-        else "take a shallower turn, or bind or face the edge with a piece cut to the same arc",
+        else "take a shallower turn, or bind the edge, or face it with a piece of the same shape",
         severity=Severity.ERROR if error else Severity.WARNING,
     )
 

@@ -118,17 +118,18 @@ def bare_edge(ledger: Ledger, solved: Solved, name: str) -> bool:
 def hem(
     ledger: Ledger, name: str, first: Fraction, second: Fraction, arg: str, what: str = "the hem"
 ) -> tuple[tuple[Occupant, ...], tuple[Held, ...]]:
-    """A turn of `first` and one of `second`: the cloth that goes over and the cloth it lies on, and how it lies on an arc."""
+    """A turn of `first` and one of `second`: the cloth that goes over and the cloth it lies on, and how it lies on flared cloth."""
     deep = first + 2 * second
     occupants = tuple(ledger.at_edge(name, Lies.HEM, what, Fraction(0), deep, arg))
-    return occupants, tuple(on_arc(ledger, name, what, first, deep, arg))
+    return occupants, tuple(on_flare(ledger, name, what, first, deep, arg))
 
 
-def on_arc(ledger: Ledger, name: str, what: str, cloth_at: Fraction, lies_at: Fraction, arg: str) -> Iterator[Held]:
+def on_flare(ledger: Ledger, name: str, what: str, cloth_at: Fraction, lies_at: Fraction, arg: str) -> Iterator[Held]:
     """Cloth of a flared piece, at one distance from its edge, that comes to lie at another; nothing on straight cloth."""
     for each in ledger.bench.opened(name):
         piece, _, side = each.partition(".")
-        if ledger.bench.cloths[piece].piece.ring is None or side in ("start", "end"):
+        shape = ledger.bench.cloths[piece].piece
+        if not (shape.ring or shape.gore) or side in ("start", "end"):
             continue
         cloth, line = (ledger.length_at(piece, ledger.flat(piece, side, at)) for at in (cloth_at, lies_at))
         yield Held(arg, f"{what} of `{each}`", piece, cloth, line, drawn=False)
