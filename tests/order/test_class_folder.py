@@ -118,9 +118,19 @@ def test_a_folder_from_before_pieces_had_numbers_keeps_its_plan_and_what_stands_
     assert any(mark == "2P1" for lot in now for mark in lot["marks"].values())
 
 
+def _steps(guide: Path) -> dict[str, list[str]]:
+    """Of each operation by its letter: the lengths in its sentences."""
+    parts = re.split(r"(?m)^### ([A-Z]+) ", guide.read_text(encoding="utf-8"))
+    sentences = {
+        letter: re.findall(r"(?m)^\d+\. .*", text) for letter, text in zip(parts[1::2], parts[2::2], strict=True)
+    }
+    return {letter: re.findall(r"[\d.]+(?= cm)", " ".join(lines)) for letter, lines in sentences.items()}
+
+
 def test_a_measure_that_changes_is_cut_anew_where_it_matters_and_nowhere_else(tmp_path: Path) -> None:
     heading, spec = f"{HEADING};knee_height (cm)", str(SPECS / "larkspur.yaml")
     assert make(tmp_path, [f"{ADA};45", f"{BO};47"], heading=heading, spec=spec) == 0
+    before = _steps(tmp_path / "out" / "bo" / "guide.md")
     sheet = tmp_path / "out" / "teacher.html"
     assert 'id="later"' not in sheet.read_text(encoding="utf-8")
     rounder = BO.replace("84", "88")
@@ -135,8 +145,15 @@ def test_a_measure_that_changes_is_cut_anew_where_it_matters_and_nowhere_else(tm
         "Bo": {"Stays": 1, "Cut anew": 1, "No longer needed": 1},
         "Cleo": {"Stays": 0, "Cut anew": 1, "No longer needed": 0},
     }
-    assert "Sew anew" in told["Bo"]
     assert "Sew anew" not in told["Cleo"]
+    # Whatever says another number now is sewn anew, of pieces that stay too; when the sheet is written again as well.
+    now = _steps(tmp_path / "out" / "bo" / "guide.md")
+    other = [letter for letter in now if now[letter] != before[letter] and letter not in ("A", "AA")]
+    assert "R" in other
+    assert set(other) <= set(re.split(r"[ ,]+", told["Bo"].partition("Sew anew, as far as it was sewn:")[2].strip()))
+    assert make(tmp_path, [f"{rounder};47", f"{CLEO};46", "Dara;90;112;104;45"], heading=heading, spec=spec) == 0
+    again = re.sub(r"<[^>]*>", " ", sheet.read_text(encoding="utf-8").split('id="later"')[1])
+    assert "R, S" in again
     # What stays and what is cut anew is all that Bo's guide asks for.
     wanted = set(re.findall(r"\b2-\d+(?=[a-z])", pile(tmp_path, "bo")))
     assert len(wanted) == 4

@@ -136,9 +136,11 @@ def _told(value: Bolt | CutPrices | Strip) -> dict[str, Any]:
 
 
 def _worked(told: Sequence[Any]) -> Worked:
-    letter, title, minutes, set_up, safe, technique, aim, pieces = told
+    letter, title, minutes, set_up, safe, technique, aim, pieces, *rest = told
+    numbers, changed = rest or (0, False)  # which older lists do not have
     named = tuple(map(str, pieces))
-    return Worked(str(letter), str(title), int(minutes), SetUp(set_up), bool(safe), str(technique), str(aim), named)
+    work = Worked(str(letter), str(title), int(minutes), SetUp(set_up), bool(safe), str(technique), str(aim), named)
+    return work._replace(numbers=int(numbers), changed=bool(changed))
 
 
 def _lot(told: Mapping[str, Any]) -> Lot:

@@ -44,6 +44,7 @@ from furbelow.s5_buy.class_shares import Shares
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.folder import SetKind
 from furbelow.s6_write.guide.guide import Caution, SizeBeside
+from furbelow.s6_write.guide.worked import since
 from furbelow.s6_write.made_in_turn import Key, MadeInTurn, Make
 from furbelow.s6_write.pages.class_cutting import cutting_names
 from furbelow.s6_write.pages.class_files import class_files, cutting_files
@@ -163,6 +164,7 @@ class Making:
             {**numbers, **{order.wearer: order.number for order in self.orders}},
             () if self.apart else shared.lots,
             max(earlier.last, *(order.number for order in self.orders)),
+            work=earlier.work,
         )
         # Before the first guide: so that whatever ends this run, the next one cuts and numbers alike.
         if kept_out := self.shelf.put({REGISTER: as_file(now)}, self.kind, beside=True):
@@ -223,7 +225,8 @@ class Making:
             self.keys[folder] = one.made_from
             under = (order.spec.title, order.notes) if self.of_several else ()
             self.made.append(Made(order.number, whose(order), folder, one.files, tuple(filter(None, under))))
-            self.pupils.append(Pupil(order.number, whose(order), order.notes, one.work))
+            work = since(one.work, () if self.how.recut else earlier.work.get(folder, ()))
+            self.pupils.append(Pupil(order.number, whose(order), order.notes, work))
             page = self.shelf.folder / folder / "guide.html"
             yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
 

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from zlib import crc32
 
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import OwnInstructions, Performed, SetUp
@@ -22,7 +23,8 @@ class Worked(NamedTuple):
     """One operation. technique: the word of the language for it; empty for what is no step of the spec.
 
     aim: what is true afterwards. pieces: that it is done on, by their names. title: empty for the pile of cut pieces, which
-    each guide calls by its number.
+    each guide calls by its number. numbers: by which all that it says is told from what another run said, in any language.
+    changed: it has other numbers than when all was cut first.
     """
 
     letter: str
@@ -33,6 +35,8 @@ class Worked(NamedTuple):
     technique: str = ""
     aim: str = ""
     pieces: tuple[str, ...] = ()
+    numbers: int = 0
+    changed: bool = False
 
 
 def worked_of(
@@ -52,17 +56,30 @@ def worked_of(
         yield Worked(first.letter, "" if number else first.title, minutes, SetUp.TABLE, True, aim=first.aim)
     for done, taken, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal.run), strict=True):
         if operation := steps.get(done.key):
-            title = _title(done, words) or operation.title
-            told = (operation.letter, title, in_fives(taken))
-            yield Worked(*told, done.setup, safe, done.step.written.technique, operation.aim, done.touches)
+            title, numbers = _said(done, words)
+            told = (operation.letter, title or operation.title, in_fives(taken))
+            way = done.step.written.technique
+            yield Worked(*told, done.setup, safe, way, operation.aim, done.touches, numbers)
     last = guide.operations[-1]
     yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True, aim=last.aim)
 
 
-def _title(done: Performed, words: Words) -> str:
-    """What the step is called; empty where a maker named it in her own words."""
+def since(now: Sequence[Worked], before: Sequence[Worked]) -> tuple[Worked, ...]:
+    """The work with what is done otherwise than in an earlier run; what changed once has changed. before: of that run."""
+    was = {each.letter: each for each in before}
+    return tuple(
+        each._replace(changed=was[each.letter].changed or was[each.letter].numbers not in (0, each.numbers))
+        if each.letter in was
+        else each
+        for each in now
+    )
+
+
+def _said(done: Performed, words: Words) -> tuple[str, int]:
+    """What the step is called, empty where a maker named it in her own words; and a sum of all values that it says."""
     told = technique_of(done.step.written).instructions(done, words.say)
+    numbers = crc32(repr(sorted(told.values.items())).encode())
     if isinstance(told, OwnInstructions):
-        return ""
+        return "", numbers
     words.read(done.step.written.technique.replace(" ", "-"))
-    return words.text(told.title, told.values)
+    return words.text(told.title, told.values), numbers

@@ -15,7 +15,8 @@ from furbelow.s6_write.words.words import Words
 
 @dataclass(frozen=True)
 class CutLater:
-    """Of one number. stays, anew, spare: pieces with their sizes; sewn: the letters of the work that such a piece is in."""
+    """Of one number. stays, anew, spare: pieces with their sizes; sewn: the letters of the work that such a piece is in, or that has other
+    numbers now."""
 
     number: str
     whose: str
@@ -26,7 +27,8 @@ class CutLater:
 
 
 def cut_later(order: ClassOrder, pupils: Sequence[Pupil], gone: Mapping[int, str], words: Words) -> Iterator[CutLater]:
-    """Of everybody of whom not all was cut at first, and of who has left. gone: their names by their numbers."""
+    """Of everybody of whom not all was cut at first or whose work has changed, and of who has left. gone: their names by
+    their numbers."""
     later = {strip for lots in _by_cloth(order.lots) for lot in lots[1:] for strip in lot.strips}
     now = [strip for sheets in order.cutting.sheets.values() for strip in sheets[0].strips]
     work = {pupil.number: pupil for pupil in pupils}
@@ -34,13 +36,14 @@ def cut_later(order: ClassOrder, pupils: Sequence[Pupil], gone: Mapping[int, str
         spare = [strip for strip in of_one if strip.name.endswith(SPARE)]
         wanted = [strip for strip in of_one if strip not in spare]
         anew = [strip for strip in wanted if strip in later]
-        if not anew and not spare:
-            continue
         stays = [strip for strip in wanted if strip not in anew]
         names = {_piece(strip) for strip in anew}
         pupil = work.get(number)
         # Who came later has sewn nothing yet.
-        sewn = [each.letter for each in pupil.work if names & set(each.pieces)] if pupil and stays else []
+        done = pupil.work if pupil and stays else ()
+        sewn = [each.letter for each in done if each.changed or names & set(each.pieces)]
+        if not anew and not spare and not sewn:
+            continue
         yield CutLater(
             number=str(number),
             whose=pupil.whose if pupil else gone.get(number, ""),
