@@ -57,7 +57,7 @@ def measurable(garment: Planned) -> Iterator[tuple[str, str, str, Fraction]]:
                 flared = pieces[name].ring or pieces[name].gore
                 for ring in (f"{name}.top", f"{name}.bottom") if flared else (name,):
                     edge = done.after.edge(ring if flared else f"{name}.bottom")
-                    yield "ring", ring, "length", done.after.measured(edge)
+                    yield "ring", ring, "length", done.after.measured(edge) - edge.stands_out
         yield from (
             ("edge", name, "length", edge.set_length) for name, edge in done.after.edges.items() if draws_in(done, name)
         )

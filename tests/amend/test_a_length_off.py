@@ -12,6 +12,7 @@ from furbelow.amend.amend import amend
 from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.report import as_data, as_text
 from furbelow.amend.verdict import Remedy
+from furbelow.order.chain import Planned
 
 from tests.amend.begun import EASED, EASED_STEPS, PIPED, PIPED_STEPS, amended, meant, measurable, measured
 from tests.demos.demos import SPECS, order, spec
@@ -75,6 +76,88 @@ def test_a_ring_that_flares_is_named_by_its_edge() -> None:
     )
     assert closed.after.measured(closed.after.edge(f"{piece}.bottom")) == pytest.approx(wide[3] + 12)
     assert closed.after.edge(f"{piece}.top").set_length == was.after.edge(f"{piece}.top").set_length
+
+
+@pytest.mark.parametrize(("name", "size", "ring"), [("primrose", "C", "yoke.top"), ("peony", "C", "skirt.top")])
+def test_a_ring_measures_as_the_guide_tells_it(name: str, size: str, ring: str) -> None:
+    """At its cut edge, without the margins beside the way in, or on the line of the seam to come: nothing changes."""
+    made = order(name, size)
+    garment = meant(made)
+    piece = ring.partition(".")[0]
+    closed = next(done for done in garment.rehearsal.run.performed if done.after.cloths[piece].ring)
+    edge = closed.after.edge(ring)
+    assert edge.stands_out
+    at_cut, on_line = closed.after.measured(edge) - edge.stands_out, edge.set_length
+    for length, where in ((at_cut, "along the cut edge"), (on_line, "on the seam line")):
+        told = round(length)  # as a tape shows it
+        staged = amend(made, [measured("ring", ring, "length", Fraction(told))])
+        assert staged.value is not None
+        assert not staged.faults
+        assert where in as_text(staged.value)
+        assert "as planned\n    go on\nnothing changes" in as_text(staged.value)
+
+
+def test_the_lengths_at_both_sides_of_a_seam_are_told() -> None:
+    found = amended(order("foxglove", "B"), measured("ring", "panel", "length", Fraction(1090)))
+    ((_, one),) = found.shared
+    told = next(
+        operation for operation in fresh_guide(found).operations if operation.title.startswith("Sew on the waistband")
+    )
+    assert "112 cm" in told.all_of_it
+    assert "109 cm" in told.all_of_it
+    texts = [f"{step.text} {step.check}" for step in told.steps]
+    assert any("every 27.3 cm" in text for text in texts)
+    assert any("every 28 cm" in text and "its own length" in text for text in texts)
+    assert any("The band measures 112 cm and the top edge 109 cm" in text for text in texts)
+    assert one.alike
+
+
+def test_what_was_done_stays_as_the_first_guide_told_it() -> None:
+    """The net is gathered and stacked at 161 cm when the band comes out short: it is 11 cm longer than a band of 150 cm."""
+    found = amended(order("lupin", "M"), measured("ring", "waistband", "length", Fraction(1500)))
+    assert found.shared == ()  # the seam's own sentences say how much is eased on
+    told = [step.text for part in fresh_guide(found).parts for operation in part.operations for step in operation.steps]
+    assert any("The lining is 6 cm longer" in text for text in told)
+    assert any("The layers are 11 cm longer" in text for text in told)
+    assert "gone" not in as_text(found)
+
+
+def test_gores_cut_short_lose_what_they_flare_at_the_hem() -> None:
+    """A gore that loses 4 cm at the hem is narrower there by what both sides slant over 4 cm."""
+    made = order("peony", "C")
+    garment = meant(made)
+    gore = garment.rehearsal.solved.pieces["skirt"].gore
+    assert gore is not None
+    deep = garment.rehearsal.solved.pieces["skirt"].cut_depth
+    found = amended(made, measured("cut", "skirt", "depth", deep - 40))
+    lost = sum(((width.hem - width.top) * width.many for width in gore.widths), Fraction(0)) * 40 / gore.depth
+
+    def hem(run: Planned) -> Fraction:
+        closed = next(done.after for done in run.rehearsal.run.performed if done.after.cloths["skirt"].ring)
+        return closed.measured(closed.edge("skirt.bottom"))
+
+    assert hem(garment) - hem(found.now) == pytest.approx(float(lost), abs=0.5)
+    assert "short at its bottom edge" in as_text(found)
+
+
+def test_the_rectangle_of_gores_is_no_gore() -> None:
+    made = order("peony", "C")
+    wide = meant(made).rehearsal.solved.pieces["skirt"].blank[0]
+    (fault,) = amend(made, [measured("cut", "skirt", "length", wide)]).faults
+    assert fault.code == "FB711"
+    assert "one gore" in fault.headline
+    assert "rectangle" in fault.headline
+
+
+@pytest.mark.parametrize(
+    ("name", "size", "piece", "by"), [("peony", "C", "band", 28), ("foxglove", "C", "waistband", 80)]
+)
+def test_what_is_cut_too_long_is_cut_to_what_was_planned(name: str, size: str, piece: str, by: int) -> None:
+    made = order(name, size)
+    planned = meant(made).rehearsal.solved.pieces[piece].cut_length
+    found = amended(made, measured("cut", piece, "length", planned + by))
+    assert "    cut it to " in as_text(found)
+    assert "nothing changes" in as_text(found)
 
 
 @pytest.mark.parametrize(("off", "remedy"), [(-20, Remedy.PLEATS_OUT), (20, Remedy.PLEATS_IN)])

@@ -188,7 +188,7 @@ def test_a_copy_that_came_out_narrow_has_its_own_numbers_until_all_meet() -> Non
     assert found.now.rehearsal.run.performed[found.meet].step.written.technique == "stack layers"
     assert sentences(found.now) == sentences(found.planned)
     assert sentences(found.copies[1], found.start) == sentences(hand, found.start)
-    assert sentences(found.together, found.meet) == sentences(hand, found.meet)
+    assert sentences(found.together, found.meet + 1) == sentences(hand, found.meet + 1)
 
 
 def test_copies_that_differ_too_much_are_refused_with_their_numbers() -> None:
@@ -356,11 +356,43 @@ def test_the_steps_of_an_odd_copy_stand_beside_those_of_the_others() -> None:
         plain = operations[key.removesuffix("-copy-1")]
         assert any("300 cm" in step.text for step in plain.steps)
         assert any("296 cm" in step.text for step in operations[key].steps)
+        assert {box for step in operations[key].steps for box in step.boxes} == {"a"}
+        assert {box for step in plain.steps for box in step.boxes} == {"b"}
     places = [operation.place(step) for operation in operations.values() for step in operation.steps]
     assert len(places) == len(set(places))
     assert all(operations[key].letter == operations[key.removesuffix("-copy-1")].letter + "a" for key in own)
     figures = [figure.key for operation in operations.values() for figure in operation.figures]
     assert len(figures) == len(set(figures))
+
+
+def test_copies_with_the_same_numbers_are_told_together() -> None:
+    rows = [f"ring: upper, copy: {copy}, length: 296 cm" for copy in ("a", "c")]
+    read = read_record(("record.yaml", record(*rows)))
+    assert read.value is not None
+    found = amend(order("larkspur", "M", choices=written({"layers": "3"})), read.value).value
+    assert found is not None
+    told = [operation for part in fresh_guide(found).parts for operation in part.operations]
+    titles = [operation.title for operation in told if operation.title.startswith("Sew the flounce to the upper tier")]
+    assert titles == [
+        "Sew the flounce to the upper tier: copy b",
+        "Sew the flounce to the upper tier: copies a and c, with their own numbers",
+    ]
+    both = next(operation for operation in told if operation.title == titles[1])
+    assert {step.boxes for step in both.steps} <= {("a", "c"), ()}
+    assert both.all_of_it.startswith("Make these 2: a and c.")
+    (length,) = [step.text for operation in told for step in operation.steps if "do not have one length" in step.text]
+    assert "296 cm (copy a), 300 cm (copy b) and 296 cm (copy c)" in length
+    assert "4 cm in all" in length
+
+
+def test_each_layer_is_marked_in_parts_of_its_own_length() -> None:
+    found = amended("larkspur", "M", "ring: upper, copy: a, length: 305 cm", "ring: upper, copy: b, length: 295 cm")
+    steps = [
+        step.text for part in fresh_guide(found).parts for operation in part.operations for step in operation.steps
+    ]
+    (marks,) = [text for text in steps if "of each layer" in text]
+    assert "every 38.1 cm (copy a) and 36.9 cm (copy b)" in marks
+    assert any("10 cm in all" in text for text in steps)
 
 
 def test_the_command_writes_the_guide_and_tells_the_same_as_data(

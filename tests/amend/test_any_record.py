@@ -6,14 +6,14 @@ from fractions import Fraction
 from functools import cache
 
 from furbelow.amend.amend import amend
-from furbelow.amend.amended import BEFORE_CUTTING
+from furbelow.amend.amended import BEFORE_CUTTING, Amended
 from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.read_record import Measured, read_record
 from furbelow.amend.report import as_data, as_text
 from furbelow.diagnose.fault import Span
-from furbelow.order.chain import Planned
+from furbelow.order.chain import Planned, guide_of
 from furbelow.order.order import Order
-from furbelow.s6_write.guide.guide import Guide
+from furbelow.s6_write.guide.guide import Guide, GuideStep
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -44,6 +44,21 @@ def records(draw: st.DrawFn) -> tuple[str, list[Measured]]:
     return name, rows
 
 
+def each_copy_is_told_once(found: Amended, guide: Guide) -> None:
+    """Of each operation: the boxes of its tellings are those that it has where all copies are alike, and no box twice."""
+    alike = {operation.key: operation for operation in guide_of(found.together, "", for_some=True).operations}
+    told: dict[str, list[GuideStep]] = {}
+    for operation in guide.operations:
+        told.setdefault(operation.key.partition("-copy-")[0], []).extend(operation.steps)
+    for key, steps in told.items():
+        if key not in alike:
+            continue
+        for step in alike[key].steps:
+            boxes = [box for other in steps if other.number == step.number for box in other.boxes]
+            assert len(boxes) == len(set(boxes))
+            assert sorted(boxes) == sorted(step.boxes)
+
+
 @settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(records())
 def test_any_measurements_are_taken_up_soundly_or_refused(drawn: tuple[str, list[Measured]]) -> None:
@@ -65,6 +80,7 @@ def test_any_measurements_are_taken_up_soundly_or_refused(drawn: tuple[str, list
     assert len(places) == len(set(places))
     keys = [operation.key for part in guide.parts for operation in part.operations]
     assert len(keys) == len(set(keys))
+    each_copy_is_told_once(found, guide)
     if found.start != BEFORE_CUTTING:
         work = [letter for sitting in guide.sittings for letter, _ in sitting.work]
         assert work == [operation.letter for operation in guide.operations]

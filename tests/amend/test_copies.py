@@ -68,7 +68,10 @@ def test_what_one_copy_has_too_little_and_another_too_much_is_nothing() -> None:
 
 @pytest.mark.parametrize(
     ("off", "level", "says"),
-    [(-10, -10, "cut the copies it is sewn to level with it, to 43 cm"), (10, 0, "cut it to 44 cm, level with")],
+    [
+        (-10, -10, "cut the copies it is sewn to level with it at the bottom edge, to 43 cm"),
+        (10, 0, "cut it to 44 cm at its bottom edge, level with"),
+    ],
 )
 def test_copies_are_cut_level_where_one_is_deeper(off: int, level: int, says: str) -> None:
     made, garment = begun("foxglove", "C")

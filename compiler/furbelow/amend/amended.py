@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 from fractions import Fraction
 
 from furbelow.amend.read_record import Measured
@@ -15,12 +16,25 @@ from furbelow.order.order import Order
 BEFORE_CUTTING, CUT = -2, -1  # where a measurement stands, before the steps by number
 
 
+class Fix(StrEnum):
+    """What comes of a measurement that is no drawn edge's."""
+
+    GO_ON = "go on"
+    WITHIN = "within the rounding"
+    FOLLOWS = "it stays so"
+    AT_HEM = "it stays so, short below"
+    PAIR = "it stays so, unlike its like"
+    CUT_TO = "cut to what was planned"
+    SEWN = "sewn already"
+
+
 @dataclass(frozen=True)
 class Finding:
     """A measurement with what it should have been, what is to be done, and after which performed step it was taken.
 
     assumed: nobody measured it; it was gathered to the length that the first guide gave, and another is wanted now.
     level: the depth to which all copies that are sewn to one are cut, in mm; None where nothing has to be cut level.
+    along: of a ring that flares, where the tape lay: at its cut edge ("cut") or on its seam line ("line").
     """
 
     measured: Measured
@@ -29,6 +43,8 @@ class Finding:
     verdict: Verdict | None  # of an edge that was drawn in
     assumed: bool = False
     level: Fraction | None = None
+    fix: Fix = Fix.GO_ON
+    along: str = ""
 
 
 Shared = tuple[int | None, SharedOut]  # the copy that it is for, None for all
@@ -49,10 +65,16 @@ class Amended:
     copies: Mapping[int, Planned]
     together: Planned
     meet: int
-    all_apart: bool  # every copy is among `copies`
+    count: int  # how many copies there are of what is told apart; 0 where nothing is
     findings: tuple[Finding, ...]
     start: int
+    joined: frozenset[str] = frozenset()  # operations from there on that were done when their strips were measured
     shared: tuple[Shared, ...] = ()
+
+    @property
+    def all_apart(self) -> bool:
+        """Whether every copy is among `copies`."""
+        return bool(self.copies) and len(self.copies) == self.count
 
 
 @dataclass(frozen=True)
@@ -64,6 +86,11 @@ class Runs:
     together: Planned
     meet: int
     count: int
+
+    @property
+    def apart(self) -> Sequence[int | None]:
+        """Each copy that is told apart, and None for the others where there are any."""
+        return (*(() if self.copies and len(self.copies) == self.count else (None,)), *self.copies)
 
     def at(self, copy: int | None, step: int) -> Planned:
         """The garment that a copy belongs to at a step."""

@@ -6,15 +6,18 @@ there, and no formula can change a piece that is cut.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from furbelow.amend.read_record import Measured
 from furbelow.diagnose.fault import Span
 from furbelow.garment.exact import as_written, exact_text
-from furbelow.garment.solved import Solved, SolvedPiece
+from furbelow.garment.solved import Solved, SolvedPiece, SolvedStep
 from furbelow.garment.spec import Material, Spec, Written
+from furbelow.garment.technique import Performed
 from furbelow.measure.quantity import System, mm, number
+from furbelow.s2_solve.takes import allowances
+from furbelow.techniques import technique_of
 
 Sizes = Mapping[tuple[str, str], tuple[Fraction, Span]]  # (piece, length or depth) -> cut size in mm and its place
 # (index of a step, its argument) -> length in mm and its place
@@ -42,6 +45,34 @@ def as_cut(planned: Solved, measured: Sizes) -> Spec:
             lies_cut=True,
         )
     return spec._replace(pieces=pieces)
+
+
+def hem_arguments(
+    solved: Solved, performed: Sequence[Performed], piece: str
+) -> Iterator[tuple[SolvedStep, str, Fraction]]:
+    """The step that makes a piece wider below than above, each of its arguments for a lower edge, and by how much that edge is
+    longer for each length that it lies lower."""
+    taken, shaped = allowances(solved.spec, technique_of), solved.pieces[piece]
+    for done in performed:
+        for each in taken.get(done.step.written.index, ()):
+            shape = shaped.gore or shaped.ring
+            if each.piece != piece or shape is None or not (argument := each.hem or each.gore):
+                continue
+            yield done.step, argument, (shape.hem - shape.top) / shape.depth
+            for width in shaped.gore.widths if shaped.gore else ():
+                own = next((hem for place, _, hem, _ in each.gores if place == width.place), "")
+                if own in done.step.written.args:
+                    yield done.step, own, (width.hem - width.top) / shape.depth
+
+
+def hems_of_short(solved: Solved, performed: Sequence[Performed], sizes: Sizes) -> Amounts:
+    """The lower edges of flared pieces that were cut short below: less wide by what they flare over that depth."""
+    return {
+        (step.written.index, argument): (step.mm(argument) - flare * (solved.pieces[name].cut_depth - depth), place)
+        for (name, size), (depth, place) in sizes.items()
+        if size == "depth" and depth != solved.pieces[name].cut_depth
+        for step, argument, flare in hem_arguments(solved, performed, name)
+    }
 
 
 def with_cloth(spec: Spec, measured: Measured) -> Spec:

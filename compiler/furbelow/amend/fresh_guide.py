@@ -6,14 +6,14 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from furbelow.amend.amended import BEFORE_CUTTING, Amended
-from furbelow.amend.report import correction_steps, words_of
-from furbelow.garment.tags import copy_letter
+from furbelow.amend.each_copy_once import each_copy_once, with_banner
+from furbelow.amend.report import correction_steps, in_step, words_of
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.whose import whose
 from furbelow.s6_write.guide.cautions import each_once
 from furbelow.s6_write.guide.content_key import content_key
 from furbelow.s6_write.guide.guide import Guide, Operation, Part, Sitting
-from furbelow.s6_write.guide.letters import CORRECTIONS, letter_of_copy
+from furbelow.s6_write.guide.letters import CORRECTIONS
 from furbelow.s6_write.pages.files import files_of, guide_files
 from furbelow.s6_write.pages.look import look_of
 from furbelow.s6_write.words.messages import Messages
@@ -30,25 +30,26 @@ def amended_files(amended: Amended, *, with_pdf: bool = True) -> Mapping[str, by
 
 
 def fresh_guide(amended: Amended) -> Guide:
-    """The steps still to do. Those of a copy with its own numbers have a letter more: F2 of copy 1 is Fa2."""
+    """The steps still to do. Those of copies with their own numbers have a letter more: F2 of copy 1 is Fa2."""
     start, words = max(amended.start, 0), words_of(amended)
     guide = _guide(amended, amended.together, start)
     order = [done.key for done in amended.now.rehearsal.run.performed]
-    before, apart = set(order[:start]), set(order[: amended.meet])
+    before, apart = {*order[:start], *amended.joined}, set(order[: amended.meet])
+    lengths = _own_lengths(amended, words)
     others = _operations(_guide(amended, amended.now, start))
     copies = {copy: _operations(_guide(amended, planned, start)) for copy, planned in amended.copies.items()}
-    shown: dict[str, list[Operation]] = {}
+    shown: dict[str, Sequence[Operation]] = {}
     parts = []
     for part in guide.parts:
         left = [operation for operation in part.operations if operation.key not in before]
         for operation in left:
-            shown[operation.letter] = [operation]
+            shown[operation.letter] = (operation,)
             if operation.key in apart:
-                plain = others[operation.key]
-                own = _of_copies(plain, copies, words)
-                shown_first, *rest = own if amended.all_apart and own else [plain, *own]
-                # The time is that of all copies together: it stands once.
-                shown[operation.letter] = [shown_first, *(replace(one, minutes="") for one in rest)]
+                own = {copy: told[operation.key] for copy, told in copies.items() if operation.key in told}
+                told = lengths.get(operation.key, {})
+                shown[operation.letter] = each_copy_once(others[operation.key], own, amended.count, told, words)
+            elif operation.key in lengths:
+                shown[operation.letter] = (with_banner(operation, lengths[operation.key].values()),)
         if left:
             parts.append(Part(part.title, tuple(one for operation in left for one in shown[operation.letter])))
     first = Operation(
@@ -77,6 +78,15 @@ def fresh_guide(amended: Amended) -> Guide:
     return replace(guide, content_key=content_key(guide))
 
 
+def _own_lengths(amended: Amended, words: Words) -> Mapping[str, Mapping[int, str]]:
+    """By the key of an operation in which edges no longer fit, for each copy what is said of them there; 0 for all copies."""
+    found: dict[str, dict[int, str]] = {}
+    for copy, one in amended.shared:
+        of = found.setdefault(amended.now.rehearsal.run.performed[one.at].key, {})
+        of[copy or 0] = " ".join(filter(None, (of.get(copy or 0), in_step(one, words))))
+    return found
+
+
 def _guide(amended: Amended, planned: Planned, begun: int | None) -> Guide:
     return guide_of(planned, whose(amended.order), for_some=True, begun=begun)
 
@@ -87,33 +97,9 @@ def _plan(plan: Sequence[Sitting], first: Operation, shown: Mapping[str, Sequenc
     shown: by the letter of an operation what stands in its place.
     """
     for number, sitting in enumerate(plan):
-        names = [(one.letter, one.title) for letter, _ in sitting.work for one in shown[letter]]
+        names = [(one.letter, one.title) for letter, _ in sitting.work for one in shown.get(letter, ())]
         yield replace(sitting, work=(*([] if number else [(first.letter, first.title)]), *names))
 
 
 def _operations(guide: Guide) -> Mapping[str, Operation]:
     return {operation.key: operation for part in guide.parts for operation in part.operations}
-
-
-def _of_copies(operation: Operation, copies: Mapping[int, Mapping[str, Operation]], words: Words) -> list[Operation]:
-    """The same operation for each copy that comes out otherwise."""
-    found = []
-    for copy, operations in copies.items():
-        other = operations.get(operation.key)
-        if other is None or [step.text for step in other.steps] == [step.text for step in operation.steps]:
-            continue
-        mark = words.text("amend-copy-chain", {"letter": copy_letter(copy)})
-        steps = tuple(replace(step, chain=mark, copies=1) for step in other.steps)
-        figures = tuple(replace(figure, key=f"{figure.key}-copy-{copy}") for figure in other.figures)
-        found.append(
-            replace(
-                other,
-                key=f"{other.key}-copy-{copy}",
-                letter=letter_of_copy(other.letter, copy),
-                all_of_it="",
-                title=words.text("amend-copy-title", {"title": other.title, "letter": copy_letter(copy)}),
-                steps=steps,
-                figures=figures,
-            )
-        )
-    return found

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -24,13 +25,14 @@ SIZES = {
     "elastic": ("length",),
 }
 _SHARES = ("shrinkage",)  # what is no length
+_TAG = re.compile(r"(\d*)([A-Za-z]+)(?:·\d+)?")
 
 
 @dataclass(frozen=True)
 class Measured:
     """One measurement: mm, or a share. kind and size: as in SIZES; copy: None for all.
 
-    do: ease, let out, trim, or empty.
+    do: ease, let out, trim, or empty. called: the copy as it was written; tag: the number of a piece in it, as on its tag.
     """
 
     kind: str
@@ -40,6 +42,8 @@ class Measured:
     copy: int | None
     do: str
     span: Span
+    called: str = ""
+    tag: str = ""
 
 
 def read_record(source: Source) -> Staged[tuple[Measured, ...]]:
@@ -89,7 +93,9 @@ class _Reading:
             wanted = " or ".join(f"`{size}`" for size in SIZES[kind])
             self.faults.append(Fault("FB711", f"{said} the {kind}", Label(row.span), help=f"give its {wanted}"))
             return []
-        copy = copy_called(text_at(row, "copy")) or self._amount(row, "copy", PLAIN)
+        called = text_at(row, "copy")
+        tag, letter = _of_tag(called)
+        copy = copy_called(letter) or self._amount(row, "copy", PLAIN)
         if isinstance(copy, Fraction) and copy.denominator != 1:
             self.faults.append(Fault("FB122", f"`copy` is {text_at(row, 'copy')}, which is not whole", Label(row.span)))
             return []
@@ -105,7 +111,7 @@ class _Reading:
             if value is not None:
                 place = value_at(row, size)
                 span = place.span if place else row.span
-                found.append(Measured(kind, name, size, value, int(copy) if copy else None, do, span))
+                found.append(Measured(kind, name, size, value, int(copy) if copy else None, do, span, called, tag))
         return found
 
     def _amount(self, row: MapTree, key: str, dims: Dims) -> Fraction | None:
@@ -123,7 +129,12 @@ class _Reading:
             self.faults.append(Fault("FB121", headline, Label(value.span)))
         elif read.value >= 1 and key in _SHARES:
             self.faults.append(
-                Fault("FB122", f"`{key}` is {value.text}, and it must be less than all", Label(value.span))
+                Fault(
+                    "FB122",
+                    f"`{key}` is {value.text}, and it must be less than all",
+                    Label(value.span),
+                    help=f"write a share such as `{value.text}%`" if read.value < 100 else "write a share such as `4%`",
+                )
             )
         elif read.value <= 0 and not (read.value == 0 and key in _SHARES):
             self.faults.append(
@@ -132,3 +143,9 @@ class _Reading:
         else:
             return read.value
         return None
+
+
+def _of_tag(written: str) -> tuple[str, str]:
+    """The number of the piece and the letter of the copy on a tag such as 2a or 2a·1; without a number the letter alone."""
+    found = _TAG.fullmatch(written)
+    return (found[1], found[2].lower()) if found else ("", written)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Set
 
-from furbelow.amend.as_cut import Amounts, Sizes, as_cut, cut_size, with_amounts
+from furbelow.amend.as_cut import Amounts, Sizes, as_cut, cut_size, hems_of_short, with_amounts
 from furbelow.diagnose.fault import Fault, Label, Span, Staged, has_errors
 from furbelow.garment.phrasing import Phrasing
 from furbelow.named import NamedTuple
@@ -15,12 +15,14 @@ from furbelow.order.order import Order
 
 class Remaking(NamedTuple):
     """The order and the garment as it was meant, whose order of work was begun. in_one: sizes that single copies of a piece
-    come to on average."""
+    come to on average. held: the lengths of work that was done by the first guide and stays."""
 
     order: Order
     base: Planned
     in_one: Set[tuple[str, str]]
+    held: Amounts
     say: Phrasing
+    alone: bool = False  # of one copy among others
 
     def remade(self, sizes: Sizes, amounts: Amounts) -> Staged[Planned]:
         """The garment from pieces of these sizes. Fails: the faults of the proofs, with the measurements that led to them.
@@ -40,12 +42,17 @@ class Remaking(NamedTuple):
         return self._planned(cut, {(at, name): (steps[at].mm(name), span) for (at, name), (_, span) in amounts.items()})
 
     def _planned(self, sizes: Sizes, amounts: Amounts) -> Staged[Planned]:
-        order = self.order._replace(spec=with_amounts(as_cut(self.base.rehearsal.solved, sizes), amounts))
-        solved = solved_as_begun(order, self.base)
-        if solved.value is None or has_errors(solved.faults):
-            return Staged(None, solved.faults)
-        planned = planned_as_begun(solved.value, self.base)
-        return Staged(planned.value, (*solved.faults, *planned.faults))
+        solved = self.base.rehearsal.solved
+        hems = hems_of_short(solved, self.base.rehearsal.run.performed, sizes)
+        spec = as_cut(solved, sizes)
+        if self.alone:
+            spec = spec._replace(worn=spec.worn._replace(length=None, hidden={}))
+        order = self.order._replace(spec=with_amounts(spec, {**hems, **self.held, **amounts}))
+        begun = solved_as_begun(order, self.base)
+        if begun.value is None or has_errors(begun.faults):
+            return Staged(None, begun.faults)
+        planned = planned_as_begun(begun.value, self.base)
+        return Staged(planned.value, (*begun.faults, *planned.faults))
 
     def _because(self, fault: Fault, sizes: Sizes, amounts: Amounts) -> Fault:
         places = tuple(
@@ -56,7 +63,22 @@ class Remaking(NamedTuple):
             Label(span, f"its `{name}` is {self.say.length(value)} as measured")
             for (_, name), (value, span) in amounts.items()
         )
-        return fault._replace(others=(*fault.others, *places, *steps))
+        # What is cut can't be mended by other numbers in the spec.
+        return fault._replace(
+            others=(*fault.others, *places, *steps), help=self._anew(fault, sizes, amounts), change=None
+        )
+
+    def _anew(self, fault: Fault, sizes: Sizes, amounts: Amounts) -> str:
+        pieces = self.base.rehearsal.solved.pieces
+        off = {key: abs(value - cut_size(pieces[key[0]], key[1])) for key, (value, _) in sizes.items()}
+        if not off or not max(off.values()):
+            again = "measure it again" if amounts else "measure again"
+            return f"{again}; if it is so, take it out and make it as the guide says"
+        piece, size = max(off, key=lambda key: off[key] / cut_size(pieces[key[0]], key[1]))
+        meant = self.say.length(cut_size(pieces[piece], size))
+        if fault.is_error:
+            return f"measure `{piece}` again; if it is so, cut it anew, {meant} of {size}"
+        return f"work on with it, or cut `{piece}` anew, {meant} of {size}"
 
     def _comes_out(self, piece: str, size: str) -> str:
         one = size == "length" and (piece, size) in self.in_one

@@ -7,14 +7,15 @@ from dataclasses import replace
 from fractions import Fraction
 from typing import Any
 
-from furbelow.amend.amended import BEFORE_CUTTING, Amended, Finding, Shared
+from furbelow.amend.amended import BEFORE_CUTTING, Amended, Finding, Fix, Shared
 from furbelow.amend.meeting import percent
 from furbelow.amend.read_record import Measured
 from furbelow.amend.verdict import Remedy, Verdict
+from furbelow.amend.worked import SharedOut
 from furbelow.compare.compare import Comparison, compare, finished
 from furbelow.compare.compare import as_data as comparison_data
 from furbelow.compare.compare import as_text as comparison_text
-from furbelow.garment.message import Length, Number, Own, Pieces, Share, Value, Values, edge_said
+from furbelow.garment.message import Length, Number, One, Own, Pieces, Share, Value, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.tags import copy_letter
 from furbelow.measure.plain_values import Plain, as_plain
@@ -43,12 +44,23 @@ _REMEDIES = {
 _STEPS = {
     Remedy.LET_OUT: "amend-step-gathers",
     Remedy.CLOSER: "amend-step-gathers",
-    Remedy.CHOOSE: "amend-step-gathers",
+    Remedy.CHOOSE: "amend-step-choose",
     Remedy.ROW_OUT: "amend-step-row",
     Remedy.ROW_IN: "amend-step-row",
 }
+_FIXES = {
+    Fix.GO_ON: "amend-go-on",
+    Fix.WITHIN: "amend-none",
+    Fix.FOLLOWS: "amend-follows",
+    Fix.AT_HEM: "amend-follows-at-hem",
+    Fix.PAIR: "amend-follows-pair",
+    Fix.CUT_TO: "amend-cut-to",
+    Fix.SEWN: "amend-sewn",
+}
 _CUT = {"length": "amend-cut-length", "depth": "amend-cut-depth"}
 _CLOTH = {"width": "amend-cloth", "length": "amend-bolt", "shrinkage": "amend-shrinkage"}
+METRE, YARD = Fraction(1000), Fraction("914.4")  # mm
+PER = ("metre", "yard")
 _STEP = ".step"  # of a message: as it begins a step
 
 
@@ -82,8 +94,10 @@ def what(finding: Finding, words: Words) -> Told:
     if one.kind == "edge" and not side:
         return Told("amend-stack", {"stack": Own(one.name.replace("_", " ")), **copy})
     if side:
-        message = "amend-edge" if one.kind == "edge" else "amend-ring-edge"
-        return Told(message, {"edge": Pieces((piece,), side), **copy})
+        if one.kind == "edge":
+            return Told("amend-edge", {"edge": Pieces((piece,), side), **copy})
+        along = One(finding.along or "no", ("cut", "line", "no"))
+        return Told("amend-ring-edge", {"edge": Pieces((piece,), side), "along": along, **copy})
     return Told("amend-ring" if one.kind == "ring" else _CUT[one.size], {"piece": Pieces((piece,)), **copy})
 
 
@@ -107,12 +121,12 @@ def off(finding: Finding) -> Told:
     return Told("amend-short" if gap > 0 else "amend-long", values)
 
 
-def to_do(finding: Finding) -> Told:
+def to_do(finding: Finding, words: Words) -> Told:
     """What is to be done about a gathered edge; of other things, what comes of it that they stay as they are."""
     found = finding.verdict
     if found is not None:
-        gap, metre = Length(abs(found.gap)), Length(found.in_each_metre)
-        return Told(_REMEDIES[found.remedy], {"gap": gap, "metre": metre, "length": Length(found.measured)})
+        values: Values = {"gap": Length(abs(found.gap)), "length": Length(found.measured)}
+        return Told(_REMEDIES[found.remedy], {**values, **_in_each(found.share, words)})
     if _is_bolt(finding):
         short = finding.wanted - finding.measured.value
         return Told("amend-bolt-short", {"gap": Length(short)}) if short > 0 else Told("amend-go-on")
@@ -121,7 +135,14 @@ def to_do(finding: Finding) -> Told:
         return Told("amend-level-it" if deeper else "amend-level-others", {"length": Length(finding.level)})
     if finding.measured.kind == "cloth":
         return Told("amend-cut-anew" if finding.measured.value != finding.wanted else "amend-go-on")
-    return Told("amend-follows" if finding.measured.value != finding.wanted else "amend-go-on")
+    values = {"length": Length(finding.measured.value), "wanted": Length(finding.wanted)}
+    return Told(_FIXES[finding.fix], values)
+
+
+def _in_each(share: Fraction, words: Words) -> Values:
+    """A share of a length, as it falls on each metre or yard of it."""
+    inches = words.say.system == "inch"
+    return {"metre": Length(share * (YARD if inches else METRE)), "per": One("yard" if inches else "metre", PER)}
 
 
 def _is_bolt(finding: Finding) -> bool:
@@ -166,7 +187,8 @@ def _compared(amended: Amended, now: Planned, start: int, end: int | None) -> Co
     found = compare(_part(amended.planned, start, end), _part(now, start, end), "planned", "now")
     # What a piece was cut to is no news to who cut it, and nothing is rounded after the cutting.
     old = ("cut_length", "cut_depth", "rounding")
-    numbers = tuple(change for change in found.numbers if not change.name.endswith(old))
+    # No measurement takes a number away: what is gone was a choice of what to cut.
+    numbers = tuple(change for change in found.numbers if change.now and not change.name.endswith(old))
     return replace(found, numbers=numbers, totals=tuple(finished(amended.planned, now, words_of(amended))))
 
 
@@ -185,9 +207,9 @@ def _lines(amended: Amended) -> Iterator[str]:
     for finding in amended.findings:
         told = {"what": what(finding, words), "measured": measured(finding), "off": off(finding)}
         yield f"  {words.text('amend-report-line', {key: each.said(words) for key, each in told.items()})}"
-        yield f"    {to_do(finding).said(words)}"
+        yield f"    {to_do(finding, words).said(words)}"
     for shared in amended.shared:
-        yield f"  {_sharing(shared).said(words)}"
+        yield f"  {_sharing(shared, words).said(words)}"
     for where, found in changes(amended):
         if found.alike:
             yield where.same.said(words)
@@ -217,7 +239,7 @@ def _finding_data(words: Words, finding: Finding) -> dict[str, Any]:
         "measured": _plain(one, one.value, words),
         "wanted": _plain(one, finding.wanted, words),
         "short_by": _plain(one, finding.wanted - one.value, words),
-        "to_do": to_do(finding).said(words),
+        "to_do": to_do(finding, words).said(words),
     }
     if found:
         told |= {
@@ -238,24 +260,32 @@ def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:
     """The first steps of the fresh guide: what to do about each measurement."""
     words = words_of(amended)
     found = [said_action(_message(finding.verdict), _values(finding, words), words) for finding in amended.findings]
-    kept = [_sharing(shared) for shared in amended.shared]
+    kept = [_sharing(shared, words) for shared in amended.shared]
     return numbered([*found, *(said_action("amend-step-shared", told.values, words) for told in kept)])
 
 
-def _sharing(shared: Shared) -> Told:
-    """Two edges that are to be sewn to one another and no longer have one length."""
+def _sharing(shared: Shared, words: Words) -> Told:
+    """Two edges that are to be sewn to one another and no longer fit, each with its own length."""
     copy, one = shared
     return Told(
         "amend-shared",
         {
             "longer": edge_said(one.longer),
             "shorter": edge_said(one.shorter),
+            "long": Length(one.longer.set_length),
+            "short": Length(one.shorter.set_length),
             "gap": Length(one.by),
-            "metre": Length(one.by / one.shorter.set_length * 1000),
+            "alike": flag(one.alike),
+            **_in_each(one.by / one.shorter.set_length, words),
             "copy": copy or 0,
             "letter": Own(copy_letter(copy) if copy else ""),
         },
     )
+
+
+def in_step(one: SharedOut, words: Words) -> str:
+    """The same as the step says it in which they are sewn."""
+    return words.text("amend-step-shared", _sharing((None, one), words).values)
 
 
 def _shared_data(words: Words, shared: Shared) -> dict[str, Any]:
@@ -266,7 +296,7 @@ def _shared_data(words: Words, shared: Shared) -> dict[str, Any]:
         "shorter": one.shorter.name,
         "copy": copy,
         "by": by,
-        "to_do": _sharing(shared).said(words),
+        "to_do": _sharing(shared, words).said(words),
     }
 
 
@@ -280,7 +310,7 @@ def _values(finding: Finding, words: Words) -> dict[str, Value]:
         "what": Own(what(finding, words).said(words, _STEP)),
         "measured": Own(measured(finding).said(words)),
         "off": Own(off(finding).said(words)),
-        "todo": Own(to_do(finding).said(words, _STEP)),
+        "todo": Own(to_do(finding, words).said(words, _STEP)),
         "quarter": Length(wanted / 4),
         "whole": Length(wanted),
     }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence, Set
 from fractions import Fraction
 
 from furbelow.amend.verdict import Drawn
@@ -13,6 +13,7 @@ from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.techniques.ease_in import Eased
 from furbelow.techniques.pleats import PLEATED
+from furbelow.techniques.turned_lining import TurnedIn
 
 
 def draws_in(done: Performed, name: str) -> Drawn | None:
@@ -41,6 +42,26 @@ def sews(done: Performed, edge: str) -> bool:
     return any(edge in seam.edges for name, seam in done.after.seams.items() if name not in done.before.seams)
 
 
+def holds(done: Performed, edge: str) -> bool:
+    """Whether a step sews the edge into a seam, or holds it by a row through the layers of a stack."""
+    stack = done.after.layered.get(edge) if edge not in done.before.layered else None
+    return sews(done, edge) or (stack is not None and sum(ply.copies for ply in done.after.edge(stack).plies) > 1)
+
+
+def held_before(performed: Sequence[Performed], start: int) -> Iterator[tuple[int, str, Fraction]]:
+    """The steps before `start` that drew an edge to a length which a later one of them holds: by their index in the spec, the
+    argument that has it, and it in mm. It stays, whatever was measured afterwards."""
+    for at, done in enumerate(performed[: max(start, 0)]):
+        edge = done.drawn.edge if done.drawn else ""
+        if "length" in done.step.amounts and edge and any(holds(each, edge) for each in performed[at + 1 : start]):
+            yield done.step.written.index, "length", done.step.mm("length")
+
+
+def joins_alone(done: Performed, pieces: Set[str]) -> bool:
+    """Whether a step does nothing but join the strips of these pieces."""
+    return done.step.written.technique == "join strips" and set(done.touches) <= pieces
+
+
 def mates(done: Performed, edge: str) -> list[str]:
     """The edges that a step sews this one to."""
     return [
@@ -57,12 +78,14 @@ MARGINS = Fraction(1, 10)
 
 
 class SharedOut(NamedTuple):
-    """Two edges that meet in a step and no longer have one length. by: mm that the longer one is longer."""
+    """Two edges that meet in a step and no longer fit. by: mm that the longer one is too long for the other.
+    alike: whether they were meant to be of one length."""
 
     at: int
     longer: Edge
     shorter: Edge
     by: Fraction
+    alike: bool = True
 
 
 def shared_out(meant: Rehearsal, now: Rehearsal, start: int) -> Sequence[SharedOut]:
@@ -78,12 +101,15 @@ def shared_out(meant: Rehearsal, now: Rehearsal, start: int) -> Sequence[SharedO
             more = _over(is_, one, other) - meant_over
             if abs(more) > now.solved.slack:
                 longer, shorter = (is_.before.edge(name) for name in ((one, other) if more > 0 else (other, one)))
-                found.append(SharedOut(at, longer, shorter, abs(more)))
+                found.append(SharedOut(at, longer, shorter, abs(more), abs(meant_over) <= now.solved.slack))
     return found
 
 
 def _met_flat(done: Performed) -> Sequence[tuple[str, str]]:
-    """The edges that a step sews to one another as they lie; what it draws in itself comes out as it must."""
+    """The edges that a step sews to one another as they lie. What it draws in itself comes out as it must, and of what it
+    eases on to a band its own sentences say how much that is."""
+    if isinstance(done.facts, TurnedIn):
+        return ()
     named = [value for arg in done.step.written.args.values() for value in each_of(arg.value)]
     edges = [
         str(value) if isinstance(value, EdgeName) else f"{value.text}.top"

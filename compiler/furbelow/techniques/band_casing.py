@@ -231,13 +231,14 @@ class BandCasing:
         written, facts, before = done.step.written, facts_of(done, Banded), done.before
         band, edge = word_of(written, "band"), before.edge(edge_of(written, "to"))
         casing, length, depth = done.after.casings[band], facts.length, facts.depth
+        alike = abs(edge.set_length - length) <= say.solved.slack
         cord, parts, inner = holds_cord(say.solved, band), parts_of(edge), edge.plies[-1]
         if marked(edge):
             marks: tuple[Action, ...] = (Action("band-casing-mark-band-alone"),)
         else:
             first = "band-casing-mark-pleats" if "pleats" in edge.gathered else "band-casing-mark"
             at = parts_apart(before, edge, parts)
-            marks = (Action(first, values=at), Action("band-casing-mark-band"))
+            marks = (Action(first, values=at), Action("band-casing-mark-band" if alike else "band-casing-mark-band-own"))
         actions = (
             *label_written(done, say),
             *seam_pressed(casing),
@@ -268,6 +269,8 @@ class BandCasing:
             "quarter": Length(length / 4),
             "gathered": flag(folds_of(edge) == "gathers"),
             "length": Length(length),
+            "alike": flag(alike),
+            "top": Length(edge.set_length),
             "off": Length(round_off(before, edge, say) + round_off(before, before.edge(f"{band}.bottom"), say), "off"),
             "spacing": Length(facts.apart, "about"),
             "past": Length(PAST, "about"),

@@ -16,11 +16,12 @@ from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import LINED, Bench, Edge, Ply, State
 from furbelow.garment.lying import Covered, Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
-from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
+from furbelow.garment.message import Length, One, Own, Part, Pieces, Stitch, Things, Values, edge_said, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import EdgeName, LayerName, Step, each_of
 from furbelow.garment.stitch import StitchType
+from furbelow.garment.tags import copy_letter
 from furbelow.garment.technique import (
     Action,
     EdgesIn,
@@ -62,11 +63,15 @@ NEAR_PINS, FAR_PINS = Fraction(5), Fraction(200)  # house rule, maker to confirm
 
 
 class Stacked(NamedTuple):
-    """A stack as written and the plies it has, both outermost first; from pin to pin in mm."""
+    """A stack as written and the plies it has, both outermost first; from pin to pin in mm.
+
+    own: how long each copy is in mm, where they came out otherwise; the stack is as long as the shortest.
+    """
 
     layers: tuple[LayerName, ...]
     plies: tuple[Ply, ...]
     apart: Fraction
+    own: tuple[Fraction, ...] = ()
 
     def edges(self, done: Performed) -> tuple[Edge, ...]:
         """The edges of the layers as they were before they were stacked."""
@@ -280,8 +285,15 @@ class StackLayers:
         seam = "ends" if not ring else "bright" if all(threads) else "some" if any(threads) else "plain"
         actions = []
         if unmarked:
-            actions.append(Action("stack-layers-mark", values=parts_apart(done.before, unmarked[0], parts)))
+            apart = parts_apart(done.before, unmarked[0], parts)
+            own: Values = {"part": _each_own([length / parts for length in stacked.own])} if stacked.own else {}
+            actions.append(Action("stack-layers-mark", values={**apart, **own}))
         actions += [_laid(done, say, layer, number, edge.copies) for number, layer in enumerate(stacked.layers)]
+        if stacked.own:
+            gap = max(stacked.own) - min(stacked.own)
+            actions.append(
+                Action("stack-layers-share", values={"lengths": _each_own(stacked.own), "gap": Length(gap)})
+            )
         times = len(layers) - 1 + (layers[0].copies > edge.copies)  # layers were pinned on
         actions.append(Action("stack-layers-pin" if times == 1 else "stack-layers-pin-through"))
         if loose:
@@ -305,6 +317,15 @@ class StackLayers:
         }
         each = tuple(action._replace(copies=edge.copies) for action in actions)
         return Instructions("stack-layers-title", "stack-layers-aim", each, values, (PINS_OUT,))
+
+
+def _each_own(lengths: Sequence[Fraction]) -> Things:
+    return Things(
+        tuple(
+            Part("stack-layers-own", {"part": Length(length), "letter": Own(copy_letter(copy))})
+            for copy, length in enumerate(lengths, 1)
+        )
+    )
 
 
 def _hanging_behind(bench: Bench, layers: Sequence[LayerName]) -> tuple[LayerName, ...]:

@@ -36,13 +36,33 @@ amend-ring = { $copy ->
         [0] { PIECE($piece, at: "start") } rundum
        *[other] { PIECE($piece, at: "start") } rundum, Stück { $letter },
      }
-amend-ring-edge = { $copy ->
-    [0] { EDGE($edge) }, rundum
-   *[other] { EDGE($edge) }, rundum, Stück { $letter }
+amend-ring-edge = { $along ->
+    [cut] { $copy ->
+        [0] { EDGE($edge) }, ringsum an der Schnittkante
+       *[other] { EDGE($edge) }, ringsum an der Schnittkante, Stück { $letter }
+    }
+    [line] { $copy ->
+        [0] { EDGE($edge) }, ringsum auf der Nahtlinie
+       *[other] { EDGE($edge) }, ringsum auf der Nahtlinie, Stück { $letter }
+    }
+   *[no] { $copy ->
+        [0] { EDGE($edge) }, rundum
+       *[other] { EDGE($edge) }, rundum, Stück { $letter }
+    }
  }
-    .step = { $copy ->
-        [0] { EDGE($edge, at: "start") }, rundum,
-       *[other] { EDGE($edge, at: "start") }, rundum, Stück { $letter },
+    .step = { $along ->
+        [cut] { $copy ->
+            [0] { EDGE($edge, at: "start") }, ringsum an der Schnittkante,
+           *[other] { EDGE($edge, at: "start") }, ringsum an der Schnittkante, Stück { $letter },
+        }
+        [line] { $copy ->
+            [0] { EDGE($edge, at: "start") }, ringsum auf der Nahtlinie,
+           *[other] { EDGE($edge, at: "start") }, ringsum auf der Nahtlinie, Stück { $letter },
+        }
+       *[no] { $copy ->
+            [0] { EDGE($edge, at: "start") }, rundum,
+           *[other] { EDGE($edge, at: "start") }, rundum, Stück { $letter },
+        }
      }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, zugeschnittene Länge
@@ -75,36 +95,50 @@ amend-bolt-enough = { $wanted } gebraucht, { $gap } Reserve
 
 ## Was zu tun ist. $gap: wie viel fehlt oder zu viel ist. $metre: wie viel davon auf jeden Meter kommt.
 
+# Nur in den Meldungen darunter: wie viel vom Unterschied auf jeden Meter oder jedes Yard kommt.
+amend-each = { $per ->
+    [yard] { $metre } auf jedes Yard
+   *[metre] { $metre } auf jeden Meter
+ }
 amend-none = innerhalb der Rundung: weiter
     .step = Das liegt innerhalb der Rundung: weiterarbeiten.
-amend-ease = beim Nähen { $gap } einhalten, { $metre } auf jeden Meter
-    .step = Beim Nähen { $gap } einhalten, { $metre } auf jeden Meter.
+amend-ease = beim Nähen { $gap } einhalten, { amend-each }
+    .step = Beim Nähen { $gap } einhalten, { amend-each }.
 amend-trim = die Kante, an die sie kommt, um { $gap } kürzen, auf { $length }
     .step = Die Kante, an die sie kommt, um { $gap } kürzen, auf { $length }.
-amend-choose = nach Wahl: { $gap } einhalten, { $metre } auf jeden Meter, oder die Kräuselung um so viel lockern
-    .step = Nach Wahl { $gap } einhalten, { $metre } auf jeden Meter, oder die Kräuselung um so viel lockern.
-amend-let-out = die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter
-    .step = Die Kräuselung um { $gap } lockern, { $metre } auf jeden Meter.
-amend-closer = die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter
-    .step = Die Kräuselung um { $gap } enger zusammenziehen, { $metre } auf jeden Meter.
+amend-choose = nach Wahl: { $gap } einhalten, { amend-each }, oder die Kräuselung um so viel lockern
+    .step = Nach Wahl { $gap } einhalten, { amend-each }, oder die Kräuselung um so viel lockern.
+amend-let-out = die Kräuselung um { $gap } lockern, { amend-each }
+    .step = Die Kräuselung um { $gap } lockern, { amend-each }.
+amend-closer = die Kräuselung um { $gap } enger zusammenziehen, { amend-each }
+    .step = Die Kräuselung um { $gap } enger zusammenziehen, { amend-each }.
 amend-pleats-out = aus den Falten zusammen { $gap } herauslassen, aus jeder gleich viel
     .step = Aus den Falten zusammen { $gap } herauslassen, aus jeder gleich viel.
 amend-pleats-in = in die Falten zusammen { $gap } mehr legen, in jede gleich viel
     .step = In die Falten zusammen { $gap } mehr legen, in jede gleich viel.
-amend-row-out = den Faden der Reihe um { $gap } lockern, { $metre } auf jeden Meter
-    .step = Den Faden der Reihe um { $gap } lockern, { $metre } auf jeden Meter.
-amend-row-in = den Faden der Reihe um { $gap } weiter anziehen, { $metre } auf jeden Meter
-    .step = Den Faden der Reihe um { $gap } weiter anziehen, { $metre } auf jeden Meter.
+amend-row-out = den Faden der Reihe um { $gap } lockern, { amend-each }
+    .step = Den Faden der Reihe um { $gap } lockern, { amend-each }.
+amend-row-in = den Faden der Reihe um { $gap } weiter anziehen, { amend-each }
+    .step = Den Faden der Reihe um { $gap } weiter anziehen, { amend-each }.
 amend-bolt-short = vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen
     .step = Vor dem Zuschneiden { $gap } nachkaufen oder einen Zuschnitt mit mehr Verbindungsnähten wählen.
 amend-cut-anew = der Zuschnitt ist neu geplant
     .step = Der Zuschnitt ist neu geplant.
 amend-follows = es bleibt so, die späteren Maße richten sich danach
     .step = Es bleibt so, die späteren Maße richten sich danach.
-amend-level-it = schneide es auf { $length }, gleich mit den anderen Stücken, an die es genäht wird
-    .step = Schneide es auf { $length }, gleich mit den anderen Stücken, an die es genäht wird.
-amend-level-others = schneide die anderen Stücke, an die es genäht wird, ebenso auf { $length }
-    .step = Schneide die anderen Stücke, an die es genäht wird, ebenso auf { $length }.
+amend-level-it = schneide es an der unteren Kante auf { $length }, gleich mit den anderen Stücken, an die es genäht wird
+    .step = Schneide es an der unteren Kante auf { $length }, gleich mit den anderen Stücken, an die es genäht wird.
+amend-level-others = schneide die anderen Stücke, an die es genäht wird, an der unteren Kante ebenso auf { $length }
+    .step = Schneide die anderen Stücke, an die es genäht wird, an der unteren Kante ebenso auf { $length }.
+amend-follows-at-hem = gilt als an der unteren Kante zu kurz, die Maße danach richten sich danach
+    .step = Das gilt als an der unteren Kante zu kurz; die Maße danach richten sich danach.
+# Eines von zweien, etwa eine Tasche.
+amend-follows-pair = bleibt so, die eigenen Maße richten sich danach; soll es zum anderen passen, auch jenes auf { $length } schneiden
+    .step = Das bleibt so, die eigenen Maße richten sich danach. Soll es zum anderen passen, auch jenes auf { $length } schneiden.
+amend-cut-to = auf { $wanted } schneiden
+    .step = Auf { $wanted } schneiden.
+amend-sewn = ist schon eingenäht: weiter
+    .step = Das ist schon eingenäht: weiter.
 amend-go-on = weiter
     .step = Weiterarbeiten.
 
@@ -120,23 +154,51 @@ amend-step = { $what } misst { $measured }: { $off }. { $todo }
 amend-step-gathers = { $what } misst { $measured }: { $off }. { $todo }
     .check = Jedes Viertel misst { $quarter }, alle vier { $whole }.
     .remedy = Die Kräuselung von Markierung zu Markierung neu verteilen.
+amend-step-choose = { $what } misst { $measured }: { $off }. { $todo }
+    .check = Werden die Kräusel herausgelassen, misst jedes Viertel { $quarter }, alle vier { $whole }. Wird eingehalten, bleiben sie; ist die Naht gesteckt, hängt zwischen den Nadeln kein Stoff durch.
+    .remedy = Die Kräusel von Markierung zu Markierung neu verteilen.
 amend-step-row = { $what } misst { $measured }: { $off }. { $todo }
     .check = { amend-step-gathers.check }
     .remedy = Den Stoff entlang der Reihe von Markierung zu Markierung ausstreichen.
 # Zwei Kanten, die aneinander kommen und nicht mehr gleich lang sind; $copy wie oben. $metre: davon auf jeden Meter.
-amend-shared = { $copy ->
-    [0] { EDGE($longer) } ist jetzt { $gap } länger als { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { $metre } auf jeden Meter
-   *[other] Stück { $letter }: { EDGE($longer) } ist jetzt { $gap } länger als { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { $metre } auf jeden Meter
+amend-shared = { $alike ->
+    [yes] { $copy ->
+        [0] { EDGE($longer) }, { $long }, ist jetzt { $gap } länger als { EDGE($shorter) }, { $short }: jede in Teile ihrer eigenen Länge markieren und das beim Zusammennähen gleichmäßig verteilen, { amend-each }
+       *[other] Stück { $letter }: { EDGE($longer) }, { $long }, ist jetzt { $gap } länger als { EDGE($shorter) }, { $short }: jede in Teile ihrer eigenen Länge markieren und das beim Zusammennähen gleichmäßig verteilen, { amend-each }
+    }
+   *[no] { $copy ->
+        [0] { EDGE($longer) } ist jetzt { $gap } zu lang für { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { amend-each }
+       *[other] Stück { $letter }: { EDGE($longer) } ist jetzt { $gap } zu lang für { EDGE($shorter) }: beim Zusammennähen gleichmäßig verteilen, { amend-each }
+    }
  }
-amend-step-shared = { $copy ->
-    [0] { EDGE($longer, at: "start") } ist jetzt { $gap } länger als { EDGE($shorter) }. Beim Zusammennähen das gleichmäßig von Nadel zu Nadel verteilen, { $metre } auf jeden Meter.
-   *[other] Bei Stück { $letter } ist { EDGE($longer) } jetzt { $gap } länger als { EDGE($shorter) }. Beim Zusammennähen das gleichmäßig von Nadel zu Nadel verteilen, { $metre } auf jeden Meter.
+amend-step-shared = { $alike ->
+    [yes] { $copy ->
+        [0] { EDGE($longer, at: "start") }, { $long }, ist jetzt { $gap } länger als { EDGE($shorter) }, { $short }. Jede in Teile ihrer eigenen Länge markieren und das beim Zusammennähen gleichmäßig von Nadel zu Nadel verteilen, { amend-each }.
+       *[other] Bei Stück { $letter }: { EDGE($longer) }, { $long }, ist jetzt { $gap } länger als { EDGE($shorter) }, { $short }. Jede in Teile ihrer eigenen Länge markieren und das beim Zusammennähen gleichmäßig von Nadel zu Nadel verteilen, { amend-each }.
+    }
+   *[no] { $copy ->
+        [0] { EDGE($longer, at: "start") } ist jetzt { $gap } zu lang für { EDGE($shorter) }. Beim Zusammennähen das gleichmäßig von Nadel zu Nadel verteilen, { amend-each }.
+       *[other] Bei Stück { $letter }: { EDGE($longer) } ist jetzt { $gap } zu lang für { EDGE($shorter) }. Beim Zusammennähen das gleichmäßig von Nadel zu Nadel verteilen, { amend-each }.
+    }
  }
     .check = Keine Falte ist in der Naht gefangen.
     .remedy = Diese Handbreit auftrennen, den Stoff ausstreichen und neu nähen.
-# Schritte für ein Stück, das anders herauskam als die übrigen; in Klammern hinter dem Schritt und hinter der Überschrift.
-amend-copy-chain = nur Stück { $letter }
-amend-copy-title = { $title }: Stück { $letter }, mit eigenen Maßen
+# Arbeit, die einzelne Stücke für sich haben: hinter der Überschrift, und wo sie an mehreren getan wird. $letters: dieser
+# Stücke; $count: wie viele. $own: ob ihre Maße andere sind als geplant.
+amend-copies-title = { $own ->
+    [yes] { $count ->
+        [one] { $title }: Stück { $letters }, mit eigenen Maßen
+       *[other] { $title }: Stücke { $letters }, mit eigenen Maßen
+    }
+   *[no] { $count ->
+        [one] { $title }: Stück { $letters }
+       *[other] { $title }: Stücke { $letters }
+    }
+ }
+amend-some-of-it = { $runs ->
+    [yes] Diese { $count } arbeiten: { $letters }. Einen Satz an jedem davon ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
+   *[no] Diese { $count } arbeiten: { $letters }. Jeden Satz an einem Teil nach dem anderen ausführen, bevor es zum nächsten Satz weitergeht.
+ }
 
 ## Der Bericht
 

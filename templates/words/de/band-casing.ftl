@@ -35,6 +35,11 @@ band-casing-mark-pleats = { $parts ->
    *[4] { band-casing-top } auf beiden Stoffseiten in Viertel teilen und in einer anderen Farbe als die Falten alle { $part } markieren, die erste Markierung an { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Die nicht umgebügelte Kante von { PIECE($band) } ebenso markieren, die erste Markierung an { band-casing-seam }.
+# Was anders herauskam als geplant: Die obere Kante, $top, und der Bund, $length, sind nicht gleich lang.
+band-casing-mark-band-own = { $parts ->
+    [8] Die nicht umgebügelte Kante von { PIECE($band) } in Achtel ihrer eigenen Länge teilen und alle { $part } markieren, die erste Markierung an { band-casing-seam }.
+   *[4] Die nicht umgebügelte Kante von { PIECE($band) } in Viertel ihrer eigenen Länge teilen und alle { $part } markieren, die erste Markierung an { band-casing-seam }.
+ }
 # Die obere Kante hat Markierungen aus einem früheren Schritt.
 band-casing-mark-band-alone = { $parts ->
     [8] Die nicht umgebügelte Kante von { PIECE($band) } in Achtel teilen und alle { $part } markieren, die erste Markierung an { band-casing-seam }. Die obere Kante hat ihre Markierungen schon.
@@ -56,7 +61,10 @@ band-casing-slip-either = { PIECE($band) } mit der linken Stoffseite nach außen
     .check = { band-casing-slip.check }
 band-casing-front = Den Bund auf dem Rock drehen, bis die Mitte zwischen den beiden Löchern ({ cord-holes }) an der Markierung liegt, die die vordere Mitte ist.
 band-casing-pin = Den Bund zuerst mit { band-casing-seam } an der ersten Markierung { pin-start }, dann an den übrigen Markierungen, dann alle { $spacing }.
-    .check = Der Bund liegt faltenlos; beide messen { $length }.
+    .check = { $alike ->
+        [yes] Der Bund liegt faltenlos; beide messen { $length }.
+       *[no] Der Bund misst { $length }, die obere Kante { $top }; was länger ist, ist zwischen den Markierungen faltenlos verteilt.
+     }
     .tolerance = { $off } mehr oder weniger
     .remedy = Den Unterschied zwischen den Markierungen verteilen. Ist er größer, die Seitennaht des Bunds passend neu nähen.
 

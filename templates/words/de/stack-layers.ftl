@@ -19,6 +19,8 @@ stack-faces = { $several ->
     [yes] beiden Stoffseiten jeder Lage
    *[no] beiden Stoffseiten
  }
+# Stücke, die anders herauskamen: wie weit ihre Markierungen auseinanderliegen, oder wie lang jedes ist.
+stack-layers-own = { $part } (Stück { $letter })
 # $marked: die Kanten, die noch keine Markierungen haben. $seam: wie die Stelle der ersten Markierung heißt.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
@@ -82,6 +84,7 @@ stack-layers-put-in-alike = { $ring ->
 
 ## Alle halten
 
+stack-layers-share = Die Stücke sind nicht gleich lang: { $lengths }. Was länger ist, gleichmäßig von Markierung zu Markierung verteilen, insgesamt { $gap }.
 stack-layers-pin = Zwischen den Markierungen alle { $spacing } { pin-start }.
 # Mehr als zwei Lagen: Jene Stecknadeln gingen nur durch die Lagen, die schon lagen.
 stack-layers-pin-through = { $hold ->

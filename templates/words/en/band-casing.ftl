@@ -34,6 +34,11 @@ band-casing-mark-pleats = { $parts ->
    *[4] Mark { band-casing-top } in quarters on both faces, in another colour than the pleats, every { $part }, the first at { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Mark the unfolded edge of { PIECE($band) } the same way, the first mark at { band-casing-seam }.
+# What came out otherwise than planned: the top edge, $top, and the band, $length, are not equally long.
+band-casing-mark-band-own = { $parts ->
+    [8] Mark the unfolded edge of { PIECE($band) } in eighths of its own length, every { $part }, the first mark at { band-casing-seam }.
+   *[4] Mark the unfolded edge of { PIECE($band) } in quarters of its own length, every { $part }, the first mark at { band-casing-seam }.
+ }
 # The top edge bears marks from an earlier step.
 band-casing-mark-band-alone = { $parts ->
     [8] Mark the unfolded edge of { PIECE($band) } in eighths, every { $part }, the first at { band-casing-seam }. The top edge has its marks already.
@@ -55,7 +60,10 @@ band-casing-slip-either = Slip { PIECE($band) } over it, wrong side out: the rig
     .check = { band-casing-slip.check }
 band-casing-front = Turn the band on the skirt until the middle between the two { cord-holes } lies at the mark that is the middle of the front.
 band-casing-pin = { pin-start } { band-casing-seam } of the band to the first mark, then the other marks, then every { $spacing }.
-    .check = The band lies without a tuck; both measure { $length }.
+    .check = { $alike ->
+        [yes] The band lies without a tuck; both measure { $length }.
+       *[no] The band measures { $length } and the top edge { $top }; what is longer is spread between the marks without a tuck.
+     }
     .tolerance = { $off } more or less
     .remedy = Share the difference out between the marks. If it is more, sew the side seam of the band again to fit.
 

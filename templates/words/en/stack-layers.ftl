@@ -19,6 +19,8 @@ stack-faces = { $several ->
     [yes] both faces of each layer
    *[no] both faces
  }
+# Copies that came out otherwise: how far apart the marks of each lie, or how long each is.
+stack-layers-own = { $part } (copy { $letter })
 # $marked: the edges that bear no marks yet. $seam: how the place of the first mark is told.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
@@ -82,6 +84,7 @@ stack-layers-put-in-alike = { $ring ->
 
 ## Hold all of them
 
+stack-layers-share = The copies do not have one length: { $lengths }. Where one is longer, share its cloth out evenly from mark to mark, { $gap } in all.
 stack-layers-pin = { pin-start } every { $spacing } between the marks.
 # More than two layers: those pins went through the layers that lay there then.
 stack-layers-pin-through = { $hold ->

@@ -34,6 +34,11 @@ band-casing-mark-pleats = { $parts ->
    *[4] Marca los cuartos { band-casing-top } por las dos caras, de otro color que los pliegues, cada { $part }, la primera marca en { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Marca del mismo modo el borde sin doblar { PIECE($band, case: "of") }, la primera marca en { band-casing-seam }.
+# Lo que salió distinto de lo previsto: el borde superior, $top, y la cinturilla, $length, no miden lo mismo.
+band-casing-mark-band-own = { $parts ->
+    [8] Marca los octavos del borde sin doblar { PIECE($band, case: "of") }, de su propia longitud, cada { $part }, la primera marca en { band-casing-seam }.
+   *[4] Marca los cuartos del borde sin doblar { PIECE($band, case: "of") }, de su propia longitud, cada { $part }, la primera marca en { band-casing-seam }.
+ }
 # El borde superior lleva marcas de un paso anterior.
 band-casing-mark-band-alone = { $parts ->
     [8] Marca los octavos del borde sin doblar { PIECE($band, case: "of") }, cada { $part }, la primera marca en { band-casing-seam }. El borde superior ya tiene sus marcas.
@@ -55,7 +60,10 @@ band-casing-slip-either = Pasa { PIECE($band) } por encima, con el revés hacia 
     .check = { band-casing-slip.check }
 band-casing-front = Gira la cinturilla sobre la falda hasta que el punto medio entre los dos { cord-holes } quede en la marca que es el centro del delantero.
 band-casing-pin = { pin-start } { band-casing-seam } de la cinturilla en la primera marca, después las demás marcas y después cada { $spacing }.
-    .check = La cinturilla queda sin ningún pliegue; los dos bordes miden { $length }.
+    .check = { $alike ->
+        [yes] La cinturilla queda sin ningún pliegue; los dos bordes miden { $length }.
+       *[no] La cinturilla mide { $length } y el borde superior { $top }; lo que sobra queda repartido entre las marcas, sin ningún pliegue.
+     }
     .tolerance = { $off } de más o de menos
     .remedy = Reparte la diferencia entre las marcas. Si es mayor, vuelve a coser la costura lateral de la cinturilla a la medida.
 

@@ -19,6 +19,8 @@ stack-faces = { $several ->
     [yes] las dos caras de cada capa
    *[no] las dos caras
  }
+# Ejemplares que salieron distintos: cuánto distan las marcas de cada uno, o cuánto mide.
+stack-layers-own = { $part } (ejemplar { $letter })
 # $marked: los bordes que aún no llevan marcas. $seam: cómo se dice el lugar de la primera marca.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
@@ -82,6 +84,7 @@ stack-layers-put-in-alike = { $ring ->
 
 ## Sujetarlas todas
 
+stack-layers-share = Los ejemplares no miden lo mismo: { $lengths }. Reparte por igual de marca a marca lo que sobra, { $gap } en total.
 stack-layers-pin = { pin-start } cada { $spacing } entre las marcas.
 # Más de dos capas: esos alfileres atravesaban las capas que había entonces.
 stack-layers-pin-through = { $hold ->

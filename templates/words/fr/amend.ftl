@@ -36,13 +36,33 @@ amend-ring = { $copy ->
         [0] { PIECE($piece, at: "start") }, tout le tour,
        *[other] { PIECE($piece, at: "start") }, tout le tour, exemplaire { $letter },
      }
-amend-ring-edge = { $copy ->
-    [0] { EDGE($edge) }, tout le tour
-   *[other] { EDGE($edge) }, tout le tour, exemplaire { $letter }
+amend-ring-edge = { $along ->
+    [cut] { $copy ->
+        [0] { EDGE($edge) }, tout autour le long du bord coupé
+       *[other] { EDGE($edge) }, tout autour le long du bord coupé, exemplaire { $letter }
+    }
+    [line] { $copy ->
+        [0] { EDGE($edge) }, tout autour sur la ligne de couture
+       *[other] { EDGE($edge) }, tout autour sur la ligne de couture, exemplaire { $letter }
+    }
+   *[no] { $copy ->
+        [0] { EDGE($edge) }, tout le tour
+       *[other] { EDGE($edge) }, tout le tour, exemplaire { $letter }
+    }
  }
-    .step = { $copy ->
-        [0] { EDGE($edge, at: "start") }, tout le tour,
-       *[other] { EDGE($edge, at: "start") }, tout le tour, exemplaire { $letter },
+    .step = { $along ->
+        [cut] { $copy ->
+            [0] { EDGE($edge, at: "start") }, tout autour le long du bord coupé,
+           *[other] { EDGE($edge, at: "start") }, tout autour le long du bord coupé, exemplaire { $letter },
+        }
+        [line] { $copy ->
+            [0] { EDGE($edge, at: "start") }, tout autour sur la ligne de couture,
+           *[other] { EDGE($edge, at: "start") }, tout autour sur la ligne de couture, exemplaire { $letter },
+        }
+       *[no] { $copy ->
+            [0] { EDGE($edge, at: "start") }, tout le tour,
+           *[other] { EDGE($edge, at: "start") }, tout le tour, exemplaire { $letter },
+        }
      }
 amend-cut-length = { $copy ->
     [0] { PIECE($piece) }, longueur de coupe
@@ -75,36 +95,50 @@ amend-bolt-enough = { $wanted } nécessaires, { $gap } en réserve
 
 ## Ce qu’il faut faire. $gap : l’écart. $metre : ce qui en revient à chaque mètre.
 
+# Seulement dans les messages ci-dessous : ce qui revient de la différence à chaque mètre ou yard.
+amend-each = { $per ->
+    [yard] { $metre } par yard
+   *[metre] { $metre } par mètre
+ }
 amend-none = dans l’arrondi{ "\u00A0" }: continuer
     .step = L’écart reste dans l’arrondi{ "\u00A0" }: continuer.
-amend-ease = résorber { $gap } en cousant, { $metre } par mètre
-    .step = Résorber { $gap } en cousant, { $metre } par mètre.
+amend-ease = résorber { $gap } en cousant, { amend-each }
+    .step = Résorber { $gap } en cousant, { amend-each }.
 amend-trim = raccourcir de { $gap } le bord auquel il se coud, à { $length }
     .step = Raccourcir de { $gap } le bord auquel il se coud, à { $length }.
-amend-choose = au choix{ "\u00A0" }: résorber { $gap }, { $metre } par mètre, ou relâcher les fronces d’autant
-    .step = Au choix{ "\u00A0" }: résorber { $gap }, { $metre } par mètre, ou relâcher les fronces d’autant.
-amend-let-out = relâcher les fronces de { $gap }, { $metre } par mètre
-    .step = Relâcher les fronces de { $gap }, { $metre } par mètre.
-amend-closer = resserrer les fronces de { $gap }, { $metre } par mètre
-    .step = Resserrer les fronces de { $gap }, { $metre } par mètre.
+amend-choose = au choix{ "\u00A0" }: résorber { $gap }, { amend-each }, ou relâcher les fronces d’autant
+    .step = Au choix{ "\u00A0" }: résorber { $gap }, { amend-each }, ou relâcher les fronces d’autant.
+amend-let-out = relâcher les fronces de { $gap }, { amend-each }
+    .step = Relâcher les fronces de { $gap }, { amend-each }.
+amend-closer = resserrer les fronces de { $gap }, { amend-each }
+    .step = Resserrer les fronces de { $gap }, { amend-each }.
 amend-pleats-out = relâcher les plis de { $gap } en tout, autant pour chacun
     .step = Relâcher les plis de { $gap } en tout, autant pour chacun.
 amend-pleats-in = reprendre { $gap } de plus dans les plis en tout, autant dans chacun
     .step = Reprendre { $gap } de plus dans les plis en tout, autant dans chacun.
-amend-row-out = relâcher le fil du rang de { $gap }, { $metre } par mètre
-    .step = Relâcher le fil du rang de { $gap }, { $metre } par mètre.
-amend-row-in = tirer encore le fil du rang de { $gap }, { $metre } par mètre
-    .step = Tirer encore le fil du rang de { $gap }, { $metre } par mètre.
+amend-row-out = relâcher le fil du rang de { $gap }, { amend-each }
+    .step = Relâcher le fil du rang de { $gap }, { amend-each }.
+amend-row-in = tirer encore le fil du rang de { $gap }, { amend-each }
+    .step = Tirer encore le fil du rang de { $gap }, { amend-each }.
 amend-bolt-short = acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords
     .step = Acheter { $gap } de plus avant de couper, ou choisir une façon de couper avec plus de raccords.
 amend-cut-anew = le plan de coupe est refait
     .step = Le plan de coupe est refait.
 amend-follows = cela reste ainsi, et les mesures suivantes s’y règlent
     .step = Cela reste ainsi, et les mesures suivantes s’y règlent.
-amend-level-it = recouper à { $length }, de niveau avec les exemplaires auxquels il est cousu
-    .step = Recouper à { $length }, de niveau avec les exemplaires auxquels il est cousu.
-amend-level-others = recouper à son niveau les exemplaires auxquels il est cousu, à { $length }
-    .step = Recouper à son niveau les exemplaires auxquels il est cousu, à { $length }.
+amend-level-it = recouper à { $length } au bord inférieur, de niveau avec les exemplaires auxquels il est cousu
+    .step = Recouper à { $length } au bord inférieur, de niveau avec les exemplaires auxquels il est cousu.
+amend-level-others = recouper à son niveau, au bord inférieur, les exemplaires auxquels il est cousu, à { $length }
+    .step = Recouper à son niveau, au bord inférieur, les exemplaires auxquels il est cousu, à { $length }.
+amend-follows-at-hem = cela compte comme trop court au bord inférieur, et les mesures suivantes s’y règlent
+    .step = Cela compte comme trop court au bord inférieur, et les mesures suivantes s’y règlent.
+# Un de deux pareils, comme une poche.
+amend-follows-pair = cela reste ainsi, et ses mesures s’y règlent ; pour qu’il aille avec l’autre, couper aussi celui-là à { $length }
+    .step = Cela reste ainsi, et ses mesures s’y règlent. Pour qu’il aille avec l’autre, couper aussi celui-là à { $length }.
+amend-cut-to = couper à { $wanted }
+    .step = Couper à { $wanted }.
+amend-sewn = c’est déjà cousu{ "\u00A0" }: continuer
+    .step = C’est déjà cousu{ "\u00A0" }: continuer.
 amend-go-on = continuer
     .step = Continuer.
 
@@ -120,23 +154,51 @@ amend-step = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
 amend-step-gathers = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
     .check = Chaque quart mesure { $quarter }, les quatre { $whole }.
     .remedy = Répartir de nouveau les fronces de repère en repère.
+amend-step-choose = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
+    .check = Si on relâche les fronces, chaque quart mesure { $quarter }, les quatre { $whole }. Si on soutient, les laisser ; la couture épinglée, aucun tissu ne poche entre les épingles.
+    .remedy = Répartir à nouveau les fronces de repère en repère.
 amend-step-row = { $what } mesure { $measured }{ "\u00A0" }: { $off }. { $todo }
     .check = { amend-step-gathers.check }
     .remedy = Lisser le tissu le long du rang de repère en repère.
 # Deux bords à coudre l’un à l’autre qui n’ont plus la même longueur ; $copy comme plus haut. $metre : sur chaque mètre.
-amend-shared = { $copy ->
-    [0] { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { $metre } par mètre
-   *[other] exemplaire { $letter }{ "\u00A0" }: { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { $metre } par mètre
+amend-shared = { $alike ->
+    [yes] { $copy ->
+        [0] { EDGE($longer) }, { $long }, a maintenant { $gap } de plus que { EDGE($shorter) }, { $short }{ "\u00A0" }: marquer chacun en parts de sa propre longueur et répartir cela également en les cousant ensemble, { amend-each }
+       *[other] exemplaire { $letter }{ "\u00A0" }: { EDGE($longer) }, { $long }, a maintenant { $gap } de plus que { EDGE($shorter) }, { $short }{ "\u00A0" }: marquer chacun en parts de sa propre longueur et répartir cela également en les cousant ensemble, { amend-each }
+    }
+   *[no] { $copy ->
+        [0] { EDGE($longer) } a maintenant { $gap } de trop pour { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { amend-each }
+       *[other] exemplaire { $letter }{ "\u00A0" }: { EDGE($longer) } a maintenant { $gap } de trop pour { EDGE($shorter) }{ "\u00A0" }: répartir cela également en les cousant ensemble, { amend-each }
+    }
  }
-amend-step-shared = { $copy ->
-    [0] { EDGE($longer, at: "start") } a maintenant { $gap } de plus que { EDGE($shorter) }. En les cousant ensemble, répartir cela également d’épingle en épingle, { $metre } par mètre.
-   *[other] Sur l’exemplaire { $letter }, { EDGE($longer) } a maintenant { $gap } de plus que { EDGE($shorter) }. En les cousant ensemble, répartir cela également d’épingle en épingle, { $metre } par mètre.
+amend-step-shared = { $alike ->
+    [yes] { $copy ->
+        [0] { EDGE($longer, at: "start") }, { $long }, a maintenant { $gap } de plus que { EDGE($shorter) }, { $short }. Marquer chacun en parts de sa propre longueur et, en les cousant ensemble, répartir cela également d’épingle en épingle, { amend-each }.
+       *[other] Sur l’exemplaire { $letter }{ "\u00A0" }: { EDGE($longer) }, { $long }, a maintenant { $gap } de plus que { EDGE($shorter) }, { $short }. Marquer chacun en parts de sa propre longueur et, en les cousant ensemble, répartir cela également d’épingle en épingle, { amend-each }.
+    }
+   *[no] { $copy ->
+        [0] { EDGE($longer, at: "start") } a maintenant { $gap } de trop pour { EDGE($shorter) }. En les cousant ensemble, répartir cela également d’épingle en épingle, { amend-each }.
+       *[other] Sur l’exemplaire { $letter }{ "\u00A0" }: { EDGE($longer) } a maintenant { $gap } de trop pour { EDGE($shorter) }. En les cousant ensemble, répartir cela également d’épingle en épingle, { amend-each }.
+    }
  }
     .check = Aucun pli n’est pris dans la couture.
     .remedy = Découdre cette largeur de main, étaler le tissu et recoudre.
-# Étapes d’un seul exemplaire qui diffère des autres ; entre parenthèses derrière l’étape, et derrière son titre.
-amend-copy-chain = exemplaire { $letter } seulement
-amend-copy-title = { $title }{ "\u00A0" }: exemplaire { $letter }, avec ses propres mesures
+# Travail que des exemplaires ont pour eux seuls : derrière son titre, et là où il se fait sur plusieurs. $letters : de ces
+# exemplaires ; $count : combien. $own : si leurs mesures ne sont pas celles prévues.
+amend-copies-title = { $own ->
+    [yes] { $count ->
+        [one] { $title }{ "\u00A0" }: exemplaire { $letters }, avec ses propres mesures
+       *[other] { $title }{ "\u00A0" }: exemplaires { $letters }, avec leurs propres mesures
+    }
+   *[no] { $count ->
+        [one] { $title }{ "\u00A0" }: exemplaire { $letters }
+       *[other] { $title }{ "\u00A0" }: exemplaires { $letters }
+    }
+ }
+amend-some-of-it = { $runs ->
+    [yes] Faire ces { $count } exemplaires{ "\u00A0" }: { $letters }. Exécuter une phrase sur chacun avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’un, puis sur le suivant.
+   *[no] Faire ces { $count } exemplaires{ "\u00A0" }: { $letters }. Exécuter chaque phrase sur une pièce après l’autre, avant de passer à la phrase suivante.
+ }
 
 ## Le rapport
 

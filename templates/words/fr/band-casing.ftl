@@ -34,6 +34,11 @@ band-casing-mark-pleats = { $parts ->
    *[4] Marquer les quarts { band-casing-top } sur les deux faces, d’une autre couleur que les plis, tous les { $part }, le premier repère à { side-seam }.{ marks-on-line }
  }
 band-casing-mark-band = Marquer de même le bord non replié { PIECE($band, case: "of") }, le premier repère à { band-casing-seam }.
+# Ce qui diffère du plan : le bord supérieur, $top, et la ceinture, $length, n’ont pas la même longueur.
+band-casing-mark-band-own = { $parts ->
+    [8] Marquer les huitièmes du bord non replié { PIECE($band, case: "of") }, pris sur sa propre longueur, tous les { $part }, le premier repère à { band-casing-seam }.
+   *[4] Marquer les quarts du bord non replié { PIECE($band, case: "of") }, pris sur sa propre longueur, tous les { $part }, le premier repère à { band-casing-seam }.
+ }
 # Le bord supérieur porte des repères d’une étape précédente.
 band-casing-mark-band-alone = { $parts ->
     [8] Marquer les huitièmes du bord non replié { PIECE($band, case: "of") }, tous les { $part }, le premier repère à { band-casing-seam }. Le bord supérieur a déjà ses repères.
@@ -55,7 +60,10 @@ band-casing-slip-either = Enfiler par-dessus { PIECE($band) }, envers dehors : 
     .check = { band-casing-slip.check }
 band-casing-front = Tourner la ceinture sur la jupe jusqu’à ce que le milieu entre les deux { cord-holes } tombe sur le repère qui est le milieu du devant.
 band-casing-pin = { pin-start } { band-casing-seam } de la ceinture au premier repère, puis les autres repères, puis tous les { $spacing }.
-    .check = La ceinture est posée sans pli ; les deux bords mesurent { $length }.
+    .check = { $alike ->
+        [yes] La ceinture est posée sans pli ; les deux bords mesurent { $length }.
+       *[no] La ceinture mesure { $length } et le bord supérieur { $top } ; ce qui est plus long est réparti entre les repères, sans pli.
+     }
     .tolerance = { $off } de plus ou de moins
     .remedy = Répartir la différence entre les repères. Si elle est plus grande, repiquer la couture de côté de la ceinture à la bonne mesure.
 

@@ -19,6 +19,8 @@ stack-faces = { $several ->
     [yes] les deux faces de chaque épaisseur
    *[no] les deux faces
  }
+# Des exemplaires qui diffèrent : l’écart des repères de chacun, ou sa longueur.
+stack-layers-own = { $part } (exemplaire { $letter })
 # $marked : les bords qui ne portent pas encore de repères. $seam : comment se dit la place du premier repère.
 stack-layers-mark = { $parts ->
     [8] { $seam ->
@@ -88,6 +90,7 @@ stack-layers-put-in-alike = { $ring ->
 
 ## Les tenir toutes
 
+stack-layers-share = Les exemplaires n’ont pas la même longueur{ "\u00A0" }: { $lengths }. Répartir ce qui est plus long également de repère en repère, { $gap } en tout.
 stack-layers-pin = { pin-start } tous les { $spacing } entre les repères.
 # Plus de deux épaisseurs : ces épingles traversaient celles qui étaient là à ce moment.
 stack-layers-pin-through = { $hold ->

@@ -7,6 +7,7 @@ Markdown as the maker wrote it. Nothing here knows HTML, PDF or SVG's page.
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from furbelow.garment.tags import copy_letter
 from furbelow.garment.workroom import Paper
 
 
@@ -123,6 +124,14 @@ class GuideStep:
     copies: int = 1  # on how many pieces it is done, each with a tick of its own
     message: str = ""  # the name of the message that it is; empty in a maker's own words
     drawn_at: str = ""  # the sentence beside which a drawing of the same stands already: C2
+    until: int = 0  # the last of several sentences that are all done on one piece before the next; 0 where it begins none
+    only: tuple[int, ...] = ()  # the copies that it is done on, where these are not all
+
+    @property
+    def boxes(self) -> tuple[str, ...]:
+        """The letters of its ticks; none where one tick stands for all."""
+        copies = self.only or (range(1, self.copies + 1) if self.copies > 1 else ())
+        return tuple(map(copy_letter, copies))
 
 
 @dataclass(frozen=True)

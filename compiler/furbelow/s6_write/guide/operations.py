@@ -90,6 +90,13 @@ def _all_of_it(copies: int, runs: bool, words: Words) -> str:
     return words.text("all-of-it", {"copies": copies, "last": Own(copy_letter(copies)), "runs": flag(runs)})
 
 
+def run_said(first: int, last: int, copies: int, words: Words) -> str:
+    """What stands behind the first of several sentences that are all done on one piece before the next piece."""
+    return words.text(
+        "run-of-sentences", {"first": SentenceNumber(first), "last": SentenceNumber(last), "copies": copies}
+    )
+
+
 def _with_runs(actions: Sequence[SaidAction], words: Words) -> list[SaidAction]:
     """The actions, the first of each run saying up to which sentence it is done on one piece, and then on the next."""
     told = list(actions)
@@ -100,7 +107,5 @@ def _with_runs(actions: Sequence[SaidAction], words: Words) -> list[SaidAction]:
         while last + 1 < len(told) and told[last + 1].run:
             last += 1
         if last > at:
-            ends = {"first": SentenceNumber(at + 1), "last": SentenceNumber(last + 1)}
-            said = words.text("run-of-sentences", {**ends, "copies": action.copies})
-            told[at] = action._replace(chain=said)
+            told[at] = action._replace(chain=run_said(at + 1, last + 1, action.copies, words), until=last + 1)
     return told

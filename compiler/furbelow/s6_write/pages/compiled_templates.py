@@ -17,7 +17,6 @@ from jinja2 import Environment, FileSystemBytecodeCache, FunctionLoader, StrictU
 from jinja2.bccache import Bucket
 from jinja2.runtime import Context
 
-from furbelow.garment.tags import copy_letter
 from furbelow.resources import template
 
 
@@ -34,7 +33,6 @@ def environment(**options: Any) -> Environment:
         bytecode_cache=_BesideByteCode(str(Path(cache_from_source(__file__)).parent)),
         **options,
     )
-    found.globals["copy_letter"] = copy_letter
     found.context_class = _Context
     return found
 

@@ -193,7 +193,12 @@ def as_set(operation: dict[str, Any], whole: Operation, words: Messages, plain: 
     del operation["steps"], operation["figures"]
     for step in (step for row in operation["rows"] for step in row["steps"]):
         step["drawn_at"] = words.text("page-drawn-at", {"place": step["drawn_at"]}) if step["drawn_at"] else ""
-        step["boxes"] = [copy_letter(copy) for copy in range(1, step["copies"] + 1)]
+        copies = step["only"] or range(1, step["copies"] + 1)
+        letters = [copy_letter(copy) for copy in copies] if step["only"] or len(copies) > 1 else []
+        step["boxes"] = letters
+        # Of many copies there is one box, and which they are stands behind it.
+        in_a_row = letters and len(copies) == copies[-1] - copies[0] + 1
+        step["span"] = f"{letters[0]}–{letters[-1]}" if in_a_row else " ".join(letters)
         # The check and how far off it may be are one breath: a line of paper less for each.
         step["check"] = " ".join(filter(None, (step["check"], _off(step["tolerance"], words))))
     with_heads(operation["cautions"], words)

@@ -26,6 +26,7 @@ class SaidAction(NamedTuple):
     copies: on how many pieces it is done before the next sentence.
     run: of several sentences that are all done on one piece, and then on the next.
     ironed: done with the hot iron in hand.
+    until: the number of the last of them, at the first of a run; else 0.
     """
 
     mark: str
@@ -37,6 +38,7 @@ class SaidAction(NamedTuple):
     copies: int = 1
     run: bool = False
     ironed: bool = False
+    until: int = 0
 
 
 def said_action(message: str, values: Values, words: Words) -> SaidAction:
