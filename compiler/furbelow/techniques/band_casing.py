@@ -238,7 +238,10 @@ class BandCasing:
         else:
             first = "band-casing-mark-pleats" if "pleats" in edge.gathered else "band-casing-mark"
             at = parts_apart(before, edge, parts)
-            marks = (Action(first, values=at), Action("band-casing-mark-band" if alike else "band-casing-mark-band-own"))
+            marks = (
+                Action(first, values=at),
+                Action("band-casing-mark-band" if alike else "band-casing-mark-band-own"),
+            )
         actions = (
             *label_written(done, say),
             *seam_pressed(casing),

@@ -291,9 +291,7 @@ class StackLayers:
         actions += [_laid(done, say, layer, number, edge.copies) for number, layer in enumerate(stacked.layers)]
         if stacked.own:
             gap = max(stacked.own) - min(stacked.own)
-            actions.append(
-                Action("stack-layers-share", values={"lengths": _each_own(stacked.own), "gap": Length(gap)})
-            )
+            actions.append(Action("stack-layers-share", values={"lengths": _each_own(stacked.own), "gap": Length(gap)}))
         times = len(layers) - 1 + (layers[0].copies > edge.copies)  # layers were pinned on
         actions.append(Action("stack-layers-pin" if times == 1 else "stack-layers-pin-through"))
         if loose:

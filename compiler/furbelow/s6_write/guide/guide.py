@@ -124,7 +124,7 @@ class GuideStep:
     copies: int = 1  # on how many pieces it is done, each with a tick of its own
     message: str = ""  # the name of the message that it is; empty in a maker's own words
     drawn_at: str = ""  # the sentence beside which a drawing of the same stands already: C2
-    until: int = 0  # the last of several sentences that are all done on one piece before the next; 0 where it begins none
+    until: int = 0  # the last of those that are all done on one piece before the next; 0 where it begins none
     only: tuple[int, ...] = ()  # the copies that it is done on, where these are not all
 
     @property
