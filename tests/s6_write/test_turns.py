@@ -29,7 +29,7 @@ def taught(work: list[tuple[SetUp, int]], pupils: int, room: Workroom) -> list[L
         Worked(letter, f"work {letter}", minutes, set_up, safe=True, aim=f"{letter} is done")
         for letter, (set_up, minutes) in zip("ABCDEFGH", work, strict=False)
     )
-    return list(lessons([Pupil(n, f"pupil {n}", "", done) for n in range(1, pupils + 1)], LONGEST, room, words))
+    return list(lessons([Pupil(n, f"pupil {n}", "", done, "en") for n in range(1, pupils + 1)], LONGEST, room, words))
 
 
 @settings(deadline=None)
@@ -58,3 +58,36 @@ def test_those_who_do_the_same_are_told_once_and_each_has_a_slip(work: list[tupl
         (alike,) = lesson.alike
         assert alike.whose == "everybody"
         assert len(lesson.slips) == pupils
+
+
+def _two_who_differ(language: str) -> list[Lesson]:
+    words = class_words(the_class())
+    words.read("teacher", "pile")
+    quick = Worked("C", "close it", 20, SetUp.STRAIGHT, safe=True, aim="it is 90 cm round", numbers=1, presses=True)
+    slow = quick._replace(minutes=45, title="schließen", aim="es misst 90 cm", numbers=2 if language else 1)
+    pupils = [Pupil(1, "Ada", "", (quick,), "en"), Pupil(2, "Cleo", "", (slow,), "de")]
+    return list(lessons(pupils, LONGEST, Workroom(), words))
+
+
+def test_the_sheet_is_in_one_language_and_each_slip_in_her_own() -> None:
+    (lesson,) = _two_who_differ("")
+    assert [line.title for line in lesson.work] == ["close it"]
+    assert [(each.whose, each.time, each.stands) for each in lesson.alike] == [
+        ("everybody", "20 min – 45 min", "it is 90 cm round")
+    ]
+    assert [slip.heading for slip in lesson.slips] == ["Lesson 1", "Kursstunde 1"]
+    assert lesson.slips[1].work[0].title == "schließen"
+    assert "es misst 90 cm" in lesson.slips[1].stop
+
+
+def test_what_is_true_with_other_numbers_is_not_told_of_her_in_words_of_another() -> None:
+    (lesson,) = _two_who_differ("de")
+    assert [(each.whose, each.stands) for each in lesson.alike] == [
+        ("Ada", "it is 90 cm round"),
+        ("Cleo", "C close it"),
+    ]
+
+
+def test_an_iron_is_ready_where_other_work_presses() -> None:
+    (lesson,) = _two_who_differ("")
+    assert "1 x iron with its board" in lesson.machines

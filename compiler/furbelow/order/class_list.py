@@ -137,10 +137,10 @@ def _told(value: Bolt | CutPrices | Strip) -> dict[str, Any]:
 
 def _worked(told: Sequence[Any]) -> Worked:
     letter, title, minutes, set_up, safe, technique, aim, pieces, *rest = told
-    numbers, changed = rest or (0, False)  # which older lists do not have
+    numbers, changed, presses, *_ = (*rest, 0, False, False)  # older lists do not have them
     named = tuple(map(str, pieces))
     work = Worked(str(letter), str(title), int(minutes), SetUp(set_up), bool(safe), str(technique), str(aim), named)
-    return work._replace(numbers=int(numbers), changed=bool(changed))
+    return work._replace(numbers=int(numbers), changed=bool(changed), presses=bool(presses))
 
 
 def _lot(told: Mapping[str, Any]) -> Lot:

@@ -226,7 +226,7 @@ class Making:
             under = (order.spec.title, order.notes) if self.of_several else ()
             self.made.append(Made(order.number, whose(order), folder, one.files, tuple(filter(None, under))))
             work = since(one.work, () if self.how.recut else earlier.work.get(folder, ()))
-            self.pupils.append(Pupil(order.number, whose(order), order.notes, work))
+            self.pupils.append(Pupil(order.number, whose(order), order.notes, work, order.spec.language))
             page = self.shelf.folder / folder / "guide.html"
             yield Finished(order.wearer, page, faults, unchanged=one.unchanged)
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from zlib import crc32
 
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import OwnInstructions, Performed, SetUp
+from furbelow.garment.technique import OwnInstructions, Performed, SetUp, Tool
 from furbelow.named import NamedTuple
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s4_cut.cut import Cutting
@@ -24,7 +24,7 @@ class Worked(NamedTuple):
 
     aim: what is true afterwards. pieces: that it is done on, by their names. title: empty for the pile of cut pieces, which
     each guide calls by its number. numbers: by which all that it says is told from what another run said, in any language.
-    changed: it has other numbers than when all was cut first.
+    changed: it has other numbers than when all was cut first. presses: the iron is at hand, whatever else it is done at.
     """
 
     letter: str
@@ -37,6 +37,7 @@ class Worked(NamedTuple):
     pieces: tuple[str, ...] = ()
     numbers: int = 0
     changed: bool = False
+    presses: bool = False
 
 
 def worked_of(
@@ -56,10 +57,10 @@ def worked_of(
         yield Worked(first.letter, "" if number else first.title, minutes, SetUp.TABLE, True, aim=first.aim)
     for done, taken, safe in zip(rehearsal.run.performed, shopping.minutes, safe_stops(rehearsal.run), strict=True):
         if operation := steps.get(done.key):
-            title, numbers = _said(done, words)
+            title, numbers, presses = _said(done, words)
             told = (operation.letter, title or operation.title, in_fives(taken))
             way = done.step.written.technique
-            yield Worked(*told, done.setup, safe, way, operation.aim, done.touches, numbers)
+            yield Worked(*told, done.setup, safe, way, operation.aim, done.touches, numbers, presses=presses)
     last = guide.operations[-1]
     yield Worked(last.letter, last.title, LAST_LOOK, SetUp.NOTHING, True, aim=last.aim)
 
@@ -75,11 +76,12 @@ def since(now: Sequence[Worked], before: Sequence[Worked]) -> tuple[Worked, ...]
     )
 
 
-def _said(done: Performed, words: Words) -> tuple[str, int]:
-    """What the step is called, empty where a maker named it in her own words; and a sum of all values that it says."""
+def _said(done: Performed, words: Words) -> tuple[str, int, bool]:
+    """What the step is called, empty where a maker named it in her own words; a sum of all values that it says; whether it
+    presses."""
     told = technique_of(done.step.written).instructions(done, words.say)
     numbers = crc32(repr(sorted(told.values.items())).encode())
     if isinstance(told, OwnInstructions):
-        return "", numbers
+        return "", numbers, False
     words.read(done.step.written.technique.replace(" ", "-"))
-    return words.text(told.title, told.values), numbers
+    return words.text(told.title, told.values), numbers, Tool.IRON in told.tools

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from math import ceil
@@ -38,12 +38,13 @@ _MACHINES = {
 
 @dataclass(frozen=True)
 class Pupil:
-    """Somebody in the class: the work in its order."""
+    """Somebody in the class: the work in its order, as her guide tells it in its language."""
 
     number: int
     whose: str
     notes: str
     work: tuple[Worked, ...]
+    language: str
 
     @property
     def has_pile(self) -> bool:
@@ -60,20 +61,19 @@ class WorkLine:
 
 @dataclass(frozen=True)
 class Slip:
-    """What one pupil does in a lesson. letters: from the first to the last; stands: what is true at its end."""
+    """What one pupil does in a lesson, in the language of her guide."""
 
     number: str
     whose: str
+    heading: str
     work: tuple[WorkLine, ...]
-    letters: str
-    time: str
-    stands: str
-    stop: str  # the same with the letter, said to her
+    stop: str  # after which letter, and what is true then
 
 
 @dataclass(frozen=True)
 class Alike:
-    """Those who do the same in a lesson and stand at one place at its end. time: of the slowest of them."""
+    """Those who do the same in a lesson and stand at one place at its end. letters: from the first to the last; time: of the
+    quickest and the slowest of them; stands: what is true at its end."""
 
     numbers: str
     whose: str
@@ -101,7 +101,8 @@ class Lesson:
 
 def lessons(pupils: Sequence[Pupil], longest: Fraction, room: Workroom, words: Words) -> Iterator[Lesson]:
     """One after another. longest: minutes of a lesson. The time of work that several do is that of the slowest."""
-    apart = {pupil.number: _apart(pupil.work, longest) for pupil in pupils}
+    own = {pupil.number: _apart(pupil.work, longest) for pupil in pupils}
+    apart = {pupil.number: _apart(pupil.work, longest) for pupil in in_one_language(pupils, words.language)}
     known: set[str] = set()
     for at in range(max(map(len, apart.values()))):
         now = {pupil: apart[pupil.number][at] for pupil in pupils if at < len(apart[pupil.number])}
@@ -110,7 +111,6 @@ def lessons(pupils: Sequence[Pupil], longest: Fraction, room: Workroom, words: W
         known |= {each.technique for each in new}
         busy = {place: _busy(place, list(now.values())) for place in SHARED}
         turns = {place: _lessons_at(busy[place], getattr(room, place), longest) for place in SHARED}
-        slips = [(pupil, sum(each.minutes for each in done), _slip(pupil, done, words)) for pupil, done in now.items()]
         yield Lesson(
             words.text("teacher-lesson", {"number": at + 1}),
             tuple(_line(each, words) for each in most),
@@ -118,8 +118,8 @@ def lessons(pupils: Sequence[Pupil], longest: Fraction, room: Workroom, words: W
             tuple(_turns(place, getattr(room, place), takes, words) for place, takes in turns.items() if takes > 1),
             max(turns.values()),
             words.text("teacher-new", {"work": Things(tuple(_named(each, words) for each in new))}) if new else "",
-            tuple(_alike(slips, len(pupils), words)),
-            tuple(slip for _, _, slip in slips),
+            tuple(_alike(now, len(pupils), words)),
+            tuple(_slip(pupil, at + 1, own[pupil.number][at], _words_of(pupil, words)) for pupil in now),
         )
 
 
@@ -159,31 +159,59 @@ def _named(work: Worked, words: Words) -> Own:
     return Own(f"{work.letter} {title(work, words)}")
 
 
-def _slip(pupil: Pupil, done: Sequence[Worked], words: Words) -> Slip:
-    first, last = done[0].letter, done[-1].letter
+def in_one_language(pupils: Sequence[Pupil], language: str) -> list[Pupil]:
+    """Their work as it is told in one language, so far as the guide of anybody is in it: with the same numbers, else by its
+    letter and title alone, for what is true afterwards has numbers."""
+    alike: dict[tuple[str, int], Worked] = {}
+    titles: dict[str, str] = {}
+    for each in (each for pupil in pupils if pupil.language == language for each in pupil.work):
+        alike.setdefault((each.letter, each.numbers), each)
+        titles.setdefault(each.letter, each.title)
+
+    def told(each: Worked) -> Worked:
+        if found := alike.get((each.letter, each.numbers)):
+            return each._replace(title=found.title, aim=found.aim)
+        if title := titles.get(each.letter):
+            return each._replace(title=title, aim=f"{each.letter} {title}")
+        return each
+
+    return [
+        pupil if pupil.language == language else replace(pupil, work=tuple(map(told, pupil.work))) for pupil in pupils
+    ]
+
+
+def _words_of(pupil: Pupil, words: Words) -> Words:
+    if pupil.language == words.language:
+        return words
+    own = Words(pupil.language, words.say)
+    own.read("teacher", "pile")
+    return own
+
+
+def _slip(pupil: Pupil, lesson: int, done: Sequence[Worked], words: Words) -> Slip:
     return Slip(
         str(pupil.number),
         pupil.whose,
+        words.text("teacher-lesson", {"number": lesson}),
         tuple(_line(each, words) for each in done),
-        words.text("teacher-range", {"first": first, "last": last, "one": flag(first == last)}),
-        words.said(duration(sum(each.minutes for each in done))),
-        done[-1].aim,
-        words.text("handout-stop", {"letter": last, "stands": done[-1].aim}),
+        words.text("handout-stop", {"letter": done[-1].letter, "stands": done[-1].aim}),
     )
 
 
-def _alike(slips: Sequence[tuple[Pupil, int, Slip]], pupils: int, words: Words) -> Iterator[Alike]:
+def _alike(now: Mapping[Pupil, Sequence[Worked]], pupils: int, words: Words) -> Iterator[Alike]:
     """pupils: in the whole class, which is told as such where all do the same."""
-    groups: dict[tuple[str, str], list[tuple[Pupil, int, Slip]]] = {}
-    for each in slips:
-        groups.setdefault((each[2].letters, each[2].stands), []).append(each)
-    for (letters, stands), group in groups.items():
-        names = Things(tuple(Own(pupil.whose) for pupil, _, _ in group), "row")
+    groups: dict[tuple[str, str, str], list[Pupil]] = {}
+    for pupil, done in now.items():
+        groups.setdefault((done[0].letter, done[-1].letter, done[-1].aim), []).append(pupil)
+    for (first, last, stands), group in groups.items():
+        names = Things(tuple(Own(pupil.whose) for pupil in group), "row")
+        minutes = [sum(each.minutes for each in now[pupil]) for pupil in group]
+        times = sorted({min(minutes), max(minutes)})
         yield Alike(
-            words.said(ranges(pupil.number for pupil, _, _ in group)),
+            words.said(ranges(pupil.number for pupil in group)),
             words.text("teacher-everybody") if len(group) == pupils > 1 else words.said(names),
-            letters,
-            max(group, key=lambda each: each[1])[2].time,
+            words.text("teacher-range", {"first": first, "last": last, "one": flag(first == last)}),
+            " – ".join(words.said(duration(each)) for each in times),
             stands,
         )
 
@@ -218,8 +246,10 @@ def _machines(work: Sequence[Sequence[Worked]], longest: Fraction, room: Workroo
     needed = []
     for set_up, named in _MACHINES.items():
         minutes = [sum(each.minutes for each in own if each.set_up is set_up) for own in work]
-        if any(minutes):
-            count = min(ceil(sum(minutes) / longest), sum(map(bool, minutes)))
+        # Beside other work one iron does: it is taken in hand now and then.
+        beside = set_up is SetUp.IRON and any(each.presses for own in work for each in own)
+        if any(minutes) or beside:
+            count = max(min(ceil(sum(minutes) / longest), sum(map(bool, minutes))), 1)
             count = min(count, getattr(room, _AT[set_up]) or count)
             told: Values = {"set-up": One(named, tuple(_MACHINES.values())), "count": count}
             needed.append(Part("teacher-machine", told))

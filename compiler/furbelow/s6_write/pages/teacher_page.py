@@ -23,7 +23,17 @@ from furbelow.s6_write.guide.stops import SITTING
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
 from furbelow.s6_write.pages.cut_later import CutLater, cut_later
-from furbelow.s6_write.pages.lessons import SHARED, Lesson, Pupil, first_of_each_way, in_order, lessons, slowest, title
+from furbelow.s6_write.pages.lessons import (
+    SHARED,
+    Lesson,
+    Pupil,
+    first_of_each_way,
+    in_one_language,
+    in_order,
+    lessons,
+    slowest,
+    title,
+)
 from furbelow.s6_write.pages.look import Look, look_of
 from furbelow.s6_write.pages.page import rendered
 from furbelow.s6_write.pages.prose import set_ready
@@ -93,7 +103,7 @@ def teacher_page(
     longest = SITTING if sitting is None else sitting / 60
     letters = in_order({each.letter for pupil in pupils for each in pupil.work})
     planned = tuple(lessons(pupils, longest, order.room, words))
-    work = slowest(each for pupil in pupils for each in pupil.work)
+    work = slowest(each for pupil in in_one_language(pupils, words.language) for each in pupil.work)
     shares = Shares(order.cutting)
     return TeacherPage(
         title=order.solved.spec.title,
