@@ -11,6 +11,8 @@ from furbelow.amend.fresh_guide import fresh_guide
 from furbelow.amend.read_record import Measured, read_record
 from furbelow.amend.report import as_data, as_text
 from furbelow.diagnose.fault import Span
+from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.tags import copy_letter
 from furbelow.order.chain import Planned, guide_of
 from furbelow.order.order import Order
 from furbelow.s6_write.guide.guide import Guide, GuideStep
@@ -42,6 +44,20 @@ def records(draw: st.DrawFn) -> tuple[str, list[Measured]]:
         place = Span("record.yaml", len(rows) + 1, 1, len(rows) + 1, 2)
         rows.append(Measured(kind, what, size, value, copy, do, place))
     return name, rows
+
+
+def both_lengths_are_told(found: Amended, guide: Guide) -> None:
+    """Where two edges no longer have one length, the operation that sews them says how long each is."""
+    if found.start == BEFORE_CUTTING:
+        return
+    say = Phrasing(found.planned.rehearsal.solved, found.order.room)
+    for copy, one in found.shared:
+        key = found.now.rehearsal.run.performed[one.at].key
+        told = [each for each in guide.operations if each.key.partition("-copy-")[0] == key]
+        if copy is not None:
+            told = [each for each in told if any(copy_letter(copy) in step.boxes for step in each.steps)] or told
+        lengths = (one.longer.set_length, one.shorter.set_length) if one.alike else (one.by,)
+        assert all(any(say.length(length) in each.all_of_it for each in told) for length in lengths)
 
 
 def each_copy_is_told_once(found: Amended, guide: Guide) -> None:
@@ -81,6 +97,7 @@ def test_any_measurements_are_taken_up_soundly_or_refused(drawn: tuple[str, list
     keys = [operation.key for part in guide.parts for operation in part.operations]
     assert len(keys) == len(set(keys))
     each_copy_is_told_once(found, guide)
+    both_lengths_are_told(found, guide)
     if found.start != BEFORE_CUTTING:
         work = [letter for sitting in guide.sittings for letter, _ in sitting.work]
         assert work == [operation.letter for operation in guide.operations]

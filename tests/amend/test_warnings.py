@@ -6,7 +6,12 @@ from fractions import Fraction
 
 import pytest
 from furbelow.amend.amend import amend
+from furbelow.amend.amended import Fix
+from furbelow.amend.report import changes
+from furbelow.amend.verdict import Remedy
 from furbelow.diagnose.fault import Severity
+from furbelow.garment.phrasing import Phrasing
+from furbelow.measure.quantity import Quantity, parse_quantity
 from furbelow.order.chain import planned
 
 from tests.amend.begun import PIPED, PIPED_STEPS, meant, measurable, measured
@@ -26,6 +31,27 @@ def test_what_is_as_it_was_meant_warns_of_nothing(name: str) -> None:
     made = order(name, next(iter(spec(name).sizes)))
     garment = meant(made)
     assert not amend(made, [measured(*row) for row in measurable(garment) if row[0] != "edge"]).faults
+
+
+@pytest.mark.parametrize("name", sorted(path.stem for path in SPECS.glob("*.yaml")))
+def test_what_measures_as_the_guide_tells_it_changes_nothing(name: str) -> None:
+    """Each length rounded as it is told, all of them in one record."""
+    made = order(name, next(iter(spec(name).sizes)))
+    garment = meant(made)
+    say = Phrasing(garment.rehearsal.solved, made.room)
+    rows = []
+    for kind, what, size, length in measurable(garment):
+        told = parse_quantity(say.length(length))
+        assert isinstance(told, Quantity)
+        rows.append(measured(kind, what, size, told.value))
+    staged = amend(made, rows)
+    assert staged.value is not None, staged.faults
+    assert not staged.faults
+    assert all(comparison.alike for _, comparison in changes(staged.value))
+    assert not staged.value.shared
+    for finding in staged.value.findings:
+        assert finding.verdict is None or finding.verdict.remedy is Remedy.NONE
+        assert finding.fix in (Fix.GO_ON, Fix.SEWN)
 
 
 @pytest.mark.parametrize("off", [0, 2])

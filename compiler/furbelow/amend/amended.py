@@ -26,6 +26,7 @@ class Fix(StrEnum):
     PAIR = "it stays so, unlike its like"
     CUT_TO = "cut to what was planned"
     SEWN = "sewn already"
+    MORE_JOINS = "enough for another way to cut"
 
 
 @dataclass(frozen=True)

@@ -12,6 +12,7 @@ from furbelow.amend.copies import as_cut_out, as_one, booked, cut_out_at, sewn_t
 from furbelow.amend.read_record import Measured
 from furbelow.amend.unknown import ENDS
 from furbelow.amend.worked import joins_alone
+from furbelow.compare.ways_to_cut import ways_to_cut
 from furbelow.diagnose.fault import Fault, Label, Span
 from furbelow.garment.bench import Bench, Edge
 from furbelow.garment.phrasing import Phrasing
@@ -94,12 +95,21 @@ class Booking:
     def _found(self, one: Measured) -> Finding | None:
         """What was measured is what it is, and its size is booked; of cloth that is too long no more is taken than was planned."""
         if one.kind == "cloth":
-            return Finding(one, self._reckoned(one), BEFORE_CUTTING, None)
+            other = one.size == "length" and self._another_way(one)
+            return Finding(one, self._reckoned(one), BEFORE_CUTTING, None, fix=Fix.MORE_JOINS if other else Fix.GO_ON)
         if one.kind == "elastic":
             return self._loop(one)
         if not self.has_copy(one):
             return None
         return self._piece(one) if one.kind == "cut" else self._ring(one)
+
+    def _another_way(self, one: Measured) -> bool:
+        """Whether a cloth that is too short for the plan is enough for another way to cut."""
+        short = one.name in self.base.cutting.sheets and one.value < self._reckoned(one)
+        if not short:
+            return False
+        squared = self.base.cutting.sheet(one.name).bolt.squared
+        return any(way.bolt_length + squared <= one.value for way in ways_to_cut(self.base)[one.name])
 
     def _as_told(self, one: Measured, wanted: Fraction) -> Measured:
         """What measures as the guide tells it, rounded, came out as it was meant."""

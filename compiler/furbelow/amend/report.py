@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Set
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
@@ -129,7 +129,10 @@ def to_do(finding: Finding, words: Words) -> Told:
         return Told(_REMEDIES[found.remedy], {**values, **_in_each(found.share, words)})
     if _is_bolt(finding):
         short = finding.wanted - finding.measured.value
-        return Told("amend-bolt-short", {"gap": Length(short)}) if short > 0 else Told("amend-go-on")
+        if short <= 0:
+            return Told("amend-go-on")
+        other = finding.fix is Fix.MORE_JOINS
+        return Told("amend-bolt-short" if other else "amend-bolt-buy", {"gap": Length(short)})
     if finding.level is not None:
         deeper = finding.measured.value > finding.level
         return Told("amend-level-it" if deeper else "amend-level-others", {"length": Length(finding.level)})
@@ -184,7 +187,8 @@ def changes(amended: Amended) -> list[tuple[Where, Comparison]]:
 def _compared(amended: Amended, now: Planned, start: int, end: int | None) -> Comparison:
     if start == BEFORE_CUTTING:
         return compare(amended.planned, now, "planned", "now")
-    found = compare(_part(amended.planned, start, end), _part(now, start, end), "planned", "now")
+    planned, left = (_part(each, start, end, amended.joined) for each in (amended.planned, now))
+    found = compare(planned, left, "planned", "now")
     # What a piece was cut to is no news to who cut it, and nothing is rounded after the cutting.
     old = ("cut_length", "cut_depth", "rounding")
     # No measurement takes a number away: what is gone was a choice of what to cut.
@@ -192,9 +196,10 @@ def _compared(amended: Amended, now: Planned, start: int, end: int | None) -> Co
     return replace(found, numbers=numbers, totals=tuple(finished(amended.planned, now, words_of(amended))))
 
 
-def _part(planned: Planned, start: int, end: int | None) -> Planned:
+def _part(planned: Planned, start: int, end: int | None, joined: Set[str]) -> Planned:
     run = planned.rehearsal.run
-    return planned._replace(rehearsal=planned.rehearsal._replace(run=run._replace(performed=run.performed[start:end])))
+    left = tuple(done for done in run.performed[start:end] if done.key not in joined)
+    return planned._replace(rehearsal=planned.rehearsal._replace(run=run._replace(performed=left)))
 
 
 def as_text(amended: Amended) -> str:
@@ -276,7 +281,8 @@ def _sharing(shared: Shared, words: Words) -> Told:
             "short": Length(one.shorter.set_length),
             "gap": Length(one.by),
             "alike": flag(one.alike),
-            **_in_each(one.by / one.shorter.set_length, words),
+            # A band laps over beyond the edge that it goes on.
+            **_in_each(one.by / min(one.longer.set_length, one.shorter.set_length), words),
             "copy": copy or 0,
             "letter": Own(copy_letter(copy) if copy else ""),
         },

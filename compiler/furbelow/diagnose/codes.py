@@ -127,7 +127,7 @@ CODES: dict[str, str] = {
     "FB371": "what is laid in a seam does not go with that seam",
     "FB372": "an agent against fire may not take on its cloth",
     "FB373": "an edge has more to be eased in than lies smooth",
-    "FB374": "an edge that is to be eased in has its length already",
+    "FB374": "an edge that is to be drawn in has its length already",
     # rehearse: steps that can't be carried out
     "FB301": "a stack is used before its layers are stacked",
     "FB302": "an edge is worked on after it was finished, or after it went into a stack",

@@ -66,8 +66,13 @@ def read_checked(
     tree = read_tree(read.value, name)
     if tree.value is not None and whole is not None:
         tree = whole(tree.value, name)
-    if tree.value is None:
-        return name, read.value, tree
     schema = load_schema(schema_name)
+    if tree.value is None:
+        return name, read.value, Staged(None, tuple(_begun_as(fault, schema) for fault in tree.faults))
     faults = schema_faults(tree.value, widened(tree.value, schema) if widened else schema, in_full=in_full)
     return name, read.value, Staged(tree.value, in_reading_order((*tree.faults, *faults)))
+
+
+def _begun_as(fault: Fault, schema: Schema) -> Fault:
+    """Of an empty file, with how one of its kind begins."""
+    return fault._replace(help=f"begin it with `{schema['required'][0]}: 1`") if fault.code == "FB109" else fault

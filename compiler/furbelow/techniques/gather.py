@@ -197,6 +197,10 @@ class Gather:
                     help="make the piece longer, or swap the two edges",
                 )
             ]
+        if edge.cloth_length - length <= solved.slack:
+            headline = f"`{edge.name}` has {say.length(edge.cloth_length)} of cloth for {say.length(length)}, so nothing is gathered"
+            help_ = "leave this step out, or make the piece longer"
+            return [fault_at(written, "edge", "FB374", headline, help=help_, severity=Severity.WARNING)]
         # The attachment is set by a test strip, which may come out so much off.
         if method == ATTACHMENT and ratio > limits.ATTACHMENT_MOST * (1 + limits.EASE_SHARE):
             return [
