@@ -96,6 +96,9 @@ class _Unreadable(Exception):
         self.fault = fault
 
 
+IN_BRACES = "inside braces a comma ends a value: put a formula with commas in straight quotes"
+
+
 def _fail(start: int, end: int, message: str, help_: str | None = None) -> Never:
     raise _Unreadable(FormulaFault(start, end - start, message, help_))
 
@@ -147,12 +150,19 @@ def _end_of(pattern: re.Pattern[str], text: str, place: int) -> int:
     return found.end() if found else place
 
 
+_MEANT = {  # by signs that no formula has
+    "^": "write `x * x` for a square",
+    "%": "write `/ 100` for a share",
+    "×": "write `*` for times",
+    **dict.fromkeys("“”„‘’«»", "write straight quotes, \" or '"),
+    **dict.fromkeys("€£$¥", "write the amount first and then the currency code, as in 11 EUR"),
+}
+
+
 def _stray(text: str, place: int) -> Never:
     if word := _WORD.match(text, place):
         _misnamed(text, place, word.end())
-    if text[place] in "^":
-        _fail(place, place + 1, "`^` is no sign of a formula", "write `x * x` for a square")
-    _fail(place, place + 1, f"`{text[place]}` is no sign of a formula")
+    _fail(place, place + 1, f"`{text[place]}` is no sign of a formula", _MEANT.get(text[place]))
 
 
 def _misnamed(text: str, start: int, end: int) -> Never:
@@ -312,7 +322,7 @@ class _Parser:
             while self._takes(","):
                 arguments.append(self._argument(token))
             if not self._takes(")"):
-                _fail(token.start, token.end, f"the bracket of `{token.text}` is not closed")
+                _fail(token.start, token.end, f"the bracket of `{token.text}` is not closed", IN_BRACES)
         end = self._tokens[self._next - 1].end
         least, most = FUNCTIONS[token.text]
         if len(arguments) < least or (most is not None and len(arguments) > most):

@@ -328,7 +328,7 @@ def _unit_term(text: str, start: int, must: bool) -> tuple[Unit, int] | None:
     if not (found := _UNIT.match(text, start)):
         if rest and must:
             word = rest.group()
-            _fail(start, len(word), f"`{word}` is no unit", f"write `* {word}` when it is a name")
+            _fail(start, len(word), f"`{word}` is no unit", _mend_of_unit(word))
         if text[start : start + 1] == "$":
             _fail(start, 1, "`$` may mean several currencies", "write the currency code, such as USD or CAD")
         return None
@@ -345,9 +345,14 @@ def _unit_term(text: str, start: int, must: bool) -> tuple[Unit, int] | None:
 
 
 def _mend_of_unit(word: str) -> str:
+    if word.lower() == "x":
+        return "write `*` for times"
+    if word.lower().rstrip("s") in ("euro", "dollar", "franc", "yen"):
+        return "write the currency code, as in 11 EUR"
     near = near_units(word)
     if not near:
-        return f"write `* {word}` when it is a name"
+        as_name = f"`* {word}` when it is a name"
+        return f"write {as_name}" if "_" in word else f"write a unit, such as cm, or {as_name}"
     return "did you mean " + " or ".join(f"`{name}`" for name in near) + "?"
 
 

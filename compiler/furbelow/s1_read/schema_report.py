@@ -11,6 +11,7 @@ from jsonschema.exceptions import ValidationError
 
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.diagnose.nearest import nearest
+from furbelow.measure.formula_parser import IN_BRACES
 from furbelow.s1_read.schema_walk import Schema, resolved
 from furbelow.s1_read.yaml_tree import Plain, Tree, find
 
@@ -207,7 +208,9 @@ def _form_of(held: object) -> str:
 
 
 def _cut_by_comma(key: object, held: object) -> str | None:
-    """The help where a decimal comma inside braces made a key of the decimals: `{from: 5,5 cm}`."""
+    """The help where a comma inside braces made a key of what follows it: `{from: 5,5 cm}`, `{depth: max(hip, waist)}`."""
+    if held == "" and str(key).count(")") > str(key).count("("):
+        return IN_BRACES
     if held == "" and str(key)[:1].isdigit():
         return "inside braces a comma begins a new key; write decimals with a point, as in 5.5"
     return None

@@ -120,6 +120,13 @@ def _beyond(
     workings: Evaluation,
 ) -> Fault | None:
     value, system = workings.values[name], workings.system
+    low, high = (workings.values.get(f"{name} {word}") for word in bounds)
+    first, last = bounds.values()
+    if first and last and low and high and high.value < low.value:
+        least, most, short = _apart(low, high, system)
+        headline = f"the range of `{name}` goes from {least} to {most}, {short} less"
+        help_ = f"write `from: {last.text}` and `to: {first.text}`"
+        return Fault(code, headline, Label(first.span), (Label(last.span, "and ends here"),), help=help_)
     for word, bound in bounds.items():
         limit = workings.values.get(f"{name} {word}")
         if not bound or limit is None:

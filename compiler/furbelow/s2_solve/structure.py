@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import deque
 from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
 
@@ -69,7 +70,16 @@ def _unknown(equation: Equation, known: Collection[str], spec: Spec) -> Iterator
             continue
         span = equation.says.span.inside(name.start, name.end - name.start)
         headline, help_ = _stranger(name.name, known, spec)
+        # `waist-height` is read as a difference.
+        if whole := _hyphened(equation.says.text, name.start, known):
+            help_ = f"write `{whole}`: a hyphen between names subtracts"
         yield Fault("FB203", headline, Label(span), help=help_)
+
+
+def _hyphened(text: str, place: int, known: Collection[str]) -> str:
+    """The known name that was written with hyphens around a place of a formula; empty where there is none."""
+    runs = (run for run in re.finditer(r"\w+(?:-\w+)+", text) if run.start() <= place < run.end())
+    return next((name for run in runs if (name := run[0].replace("-", "_")) in known), "")
 
 
 def nearest_name(name: str, names: Iterable[str]) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ from fractions import Fraction
 from furbelow.diagnose.fault import Fault, Label
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Solved, SolvedMaterial, SolvedPiece
+from furbelow.garment.spec import Piece
 from furbelow.garment.workroom import Workroom
 from furbelow.s4_cut.problem import Bolt, Strip, misfits, on_the_table
 
@@ -115,6 +116,15 @@ def _bolt(solved: Solved, material: SolvedMaterial, width: Fraction, room: Workr
     )
 
 
+def _ways_out(piece: Piece) -> str:
+    """Of a piece that is too wide for its cloth."""
+    if piece.selvedge:
+        return f"take a wider cloth, or leave `selvedge` of `{piece.name}` out"
+    if piece.piecing:
+        return f"turn the `grain` of `{piece.name}`, or take a wider cloth"
+    return f"allow `piecing` for `{piece.name}`, turn its `grain`, or take a wider cloth"
+
+
 def _too_wide(
     solved: Solved,
     room: Workroom,
@@ -131,7 +141,5 @@ def _too_wide(
         f" {say.length(size - usable)} too little",
         Label(solved.pieces[piece].piece.span, f"cut {' x '.join(map(say.length, solved.pieces[piece].blank))}"),
         (Label(material.material.span, f"{say.length(width)} wide, selvedges and shrinkage still on it"),),
-        help=f"take a wider cloth, or leave `selvedge` of `{piece}` out"
-        if solved.pieces[piece].piece.selvedge
-        else f"allow `piecing` for `{piece}`, turn its `grain`, or take a wider cloth",
+        help=_ways_out(solved.pieces[piece].piece),
     )
