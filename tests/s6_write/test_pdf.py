@@ -12,6 +12,7 @@ import subprocess
 import sys
 import unicodedata
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
@@ -355,6 +356,12 @@ def test_what_was_set_before_changes_no_byte() -> None:
     others = [pdf(replace(GUIDE, wearer=wearer, parts=GUIDE.parts[at:])) for at, wearer in enumerate(("Ada", "Edda"))]
     assert others[0] != first
     assert pdf(GUIDE) == first
+
+
+def test_what_is_asked_for_in_several_threads_is_set_in_turn() -> None:
+    guides = [replace(GUIDE, wearer=wearer) for wearer in ("Ada", "Edda", "Ida")]
+    with ThreadPoolExecutor(len(guides)) as threads:
+        assert list(threads.map(pdf, guides)) == [pdf(each) for each in guides]
 
 
 def test_what_the_typesetter_keeps_does_not_grow_with_the_class() -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import fields, is_dataclass
-from hashlib import blake2b
 from typing import Any
 
 from furbelow.s6_write.guide.guide import Figure
@@ -12,11 +11,17 @@ from furbelow.s6_write.guide.guide import Figure
 class PlainValues:
     """Values by the names of their fields, all the way down, and the drawings among them as files beside.
 
-    A file is named by what stands in it: the same drawing of the next guide is the same to the typesetter.
+    A file is named by its number, for the typesetter holds files until others come in under their names. It knows a drawing
+    of the guide before by what stands in it.
     """
 
     def __init__(self) -> None:
-        self.drawings: dict[str, str] = {}
+        self._files: dict[str, str] = {}
+
+    @property
+    def drawings(self) -> dict[str, str]:
+        """By the names of their files."""
+        return {name: svg for svg, name in self._files.items()}
 
     def of(self, value: object) -> Any:
         """The value. A drawing is the name of its file, its height to its width, and what is said of it."""
@@ -34,6 +39,4 @@ class PlainValues:
         return value
 
     def _file(self, svg: str) -> str:
-        name = f"{blake2b(svg.encode(), digest_size=12).hexdigest()}.svg"
-        self.drawings[name] = svg
-        return name
+        return self._files.setdefault(svg, f"{len(self._files) + 1}.svg")

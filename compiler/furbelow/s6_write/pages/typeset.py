@@ -2,7 +2,7 @@
 
 It keeps what it has laid out by content, styles and functions; `sheet.typ` holds what is one wearer's apart from these. It
 forgets what its last ten documents did not need. Ten guides would fill half a gigabyte, so empty documents are set
-between two of ours, and it keeps what the last one needed: that does not grow with the class.
+between two of ours, and it keeps what the last two or three needed: that does not grow with the class.
 """
 
 from __future__ import annotations
@@ -15,6 +15,7 @@ from hashlib import sha256
 from pathlib import Path
 from shutil import copyfile
 from tempfile import TemporaryDirectory
+from threading import Lock
 from typing import TYPE_CHECKING, Any
 
 from furbelow.named import NamedTuple
@@ -22,9 +23,10 @@ from furbelow.resources import template
 from furbelow.s6_write.give_back import give_back
 
 if TYPE_CHECKING:
-    from typst import Fonts
+    from typst import Compiler, Fonts
 
-_EMPTY = 5  # documents between two of ours
+_EMPTY = 3  # documents between two of ours
+_SETTING = Lock()  # a typesetter sets one document at a time, and a worker of a cluster may have several threads
 # The typesetter reads every file as one of its own language first. After this sign it takes a line of data for a remark, which
 # takes a tenth of the time; `sheet.typ` leaves the sign out.
 _ASIDE = b"//"
@@ -79,31 +81,22 @@ def typeset(manuscript: Manuscript, *, unlike: bool = False) -> bytes:
     files |= {name: _ASIDE + drawing for name, drawing in drawings.items()}
     if _Kept.any:
         for _ in range(_FORGOTTEN if unlike else _EMPTY):
-            _set({"main.typ": b""}, _shipped())
+            _set(_house(), {"main.typ": b""})
         if unlike:
             give_back()
     _Kept.any = True
     with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
-        fonts = _fonts_in(str(template("fonts")), *own, *named) if own or named else _shipped()
+        typesetter = _with_fonts_in(*own, *named) if own or named else _house()
         files["how.json"] = (
             _ASIDE + json.dumps({**told, "dated": date is not None, "families": families}, sort_keys=True).encode()
         )
-        return _set(files, fonts, date or 0, ["ua-1"])
+        return _set(typesetter, files, date or 0, ["ua-1"])
 
 
-def _set(files: Mapping[str, bytes], fonts: Fonts, date: int = 0, standards: Sequence[str] = ()) -> bytes:
-    import typst
-
-    compiled: Any = typst.compile  # whose types know no files in memory
-    # In the folder that is its root there is nothing more to read.
-    done: bytes = compiled(
-        files,
-        root=template("fonts"),
-        format="pdf",
-        font_paths=fonts,
-        pdf_standards=[*standards],
-        timestamp=date,
-    )
+def _set(typesetter: Compiler, files: Mapping[str, bytes], date: int = 0, standards: Sequence[str] = ()) -> bytes:
+    compiled: Any = typesetter.compile  # whose types know no files in memory
+    with _SETTING:
+        done: bytes = compiled(files, format="pdf", pdf_standards=[*standards], timestamp=date)
     return done
 
 
@@ -113,8 +106,18 @@ def _source(name: str) -> bytes:
 
 
 @cache
-def _shipped() -> Fonts:
-    return _fonts_in(str(template("fonts")))
+def _house() -> Compiler:
+    """With the shipped fonts alone. It is kept: to make its language ready takes a twentieth of the time of a guide."""
+    return _with_fonts_in()
+
+
+def _with_fonts_in(*folders: str) -> Compiler:
+    """With the shipped fonts too."""
+    from typst import Compiler
+
+    shipped = template("fonts")
+    # In the folder that is its root there is nothing more to read.
+    return Compiler(root=shipped, font_paths=_fonts_in(str(shipped), *folders))
 
 
 def _fonts_in(*folders: str) -> Fonts:
