@@ -149,3 +149,15 @@ def test_every_sitting_is_in_time_or_ends_at_the_first_safe_place(
         assert end == len(work) - 1 or safe[end]
         assert spent <= longest or not any(safe[start:end])
         start = end + 1
+
+
+def test_a_lesson_ends_where_the_guide_ends_a_sitting(folder: Path) -> None:
+    """But for the last: what was wetted dries before the last look, which the guide has in one sitting with it."""
+    slips = told(folder / "handouts.html")
+    for who in ("Ada", "Bo"):
+        parts = re.split(r"(?m)^### ([A-Z]+) ", (folder / who.lower() / "guide.md").read_text(encoding="utf-8"))
+        ends = [letter for letter, text in zip(parts[1::2], parts[2::2], strict=True) if "End of sitting" in text]
+        lessons = re.findall(rf"{who}, Lesson \d+.*?Stop after ([A-Z]+)", slips, re.DOTALL)
+        assert ends
+        assert lessons[: len(ends)] == ends
+        assert len(lessons) - len(ends) in (1, 2)

@@ -33,6 +33,7 @@ from furbelow.s6_write.guide.own_pictures import own_figure
 from furbelow.s6_write.guide.pile import BOUGHT_FOR_ALL, pile_materials, pile_operation
 from furbelow.s6_write.guide.reasons import reasons
 from furbelow.s6_write.guide.shown_once import shown_once
+from furbelow.s6_write.guide.stops import sitting_ends
 from furbelow.s6_write.guide.summary import summary, times
 from furbelow.s6_write.guide.told_reason import cut_rounding
 from furbelow.s6_write.guide.tools import tools
@@ -76,7 +77,8 @@ def compose(
         else tuple(cut_operations(cutting, solved, words, cut_letters, _trims(run)))
     )
     label_at = sewn_before(rehearsal, told) if label else None
-    parts: Sequence[Part] = operations(rehearsal, told, shopping, words, step_letters, label_at)
+    ends = sitting_ends(rehearsal, shopping, pile=bool(pile))
+    parts: Sequence[Part] = operations(rehearsal, told, shopping, words, step_letters, ends, label_at)
     last = last_look(rehearsal, words, last_letter, label=label and label_at is None)
     if not marked:
         given = (*cut_letters.values(), *step_letters.values(), last_letter)
@@ -85,7 +87,7 @@ def compose(
     worked = (*(operation for part in parts for operation in part.operations), *last.operations)
     to_cut, to_do = (cut, worked) if begun is None else ((), _left(worked, run, begun))
     waits = tuple(waits_of(run, told, to_do, to_cut))
-    sittings = tuple(plan_of_sittings(rehearsal, shopping, to_cut, to_do, waits, words, begun or 0))
+    sittings = tuple(plan_of_sittings(rehearsal, shopping, to_cut, to_do, waits, words, ends, begun or 0))
     if not for_some and not marked:
         first, *rest, last = shown_once(each_once((Part("", cut), *parts, last), sittings))
         cut, parts = first.operations, tuple(rest)

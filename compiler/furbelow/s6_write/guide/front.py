@@ -18,7 +18,6 @@ from furbelow.s5_buy.sittings import left_to_dry
 from furbelow.s6_write.guide.cut_operations import PRESSED
 from furbelow.s6_write.guide.guide import Fact, Operation, Sitting
 from furbelow.s6_write.guide.measures import measured
-from furbelow.s6_write.guide.stops import sitting_ends
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.words.said_step import SaidStep
 from furbelow.s6_write.words.words import Words
@@ -140,11 +139,13 @@ def plan_of_sittings(
     worked: Sequence[Operation],
     waits: Sequence[tuple[str, Part]],
     words: Words,
+    ends: Sequence[int],
     begun: int,
 ) -> Iterator[Sitting]:
     """The cutting, then the sewing between its safe places; the last look closes the last sitting.
 
-    worked: the operations of the steps, then the last look. waits: see `waits_of`. begun: the first step that is left to do.
+    worked: the operations of the steps, then the last look. waits: see `waits_of`. ends: see `sitting_ends`. begun: the first step
+    that is left to do.
     """
     words.read("front")
 
@@ -159,7 +160,7 @@ def plan_of_sittings(
     *steps, last = worked
     told = {operation.key: operation for operation in steps}
     performed = rehearsal.run.performed
-    ends = sorted({*sitting_ends(rehearsal, shopping), len(performed) - 1})
+    ends = sorted({*ends, len(performed) - 1})
     for number, end in enumerate(ends, 1):
         if end < begun and end != ends[-1]:
             continue

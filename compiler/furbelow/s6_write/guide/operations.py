@@ -30,15 +30,16 @@ def operations(
     shopping: ShoppingList,
     words: Words,
     letters: Mapping[int, str],
+    ends: Sequence[int],
     label_at: int | None = None,
 ) -> tuple[Part, ...]:
     """told: the performed steps as they are said; letters: of each by its place in the spec.
 
-    label_at: the performed step before which the label that warns of fire is sewn in.
+    ends: the performed steps that end a sitting. label_at: the performed step before which the label that warns of fire is sewn in.
     """
     parts: list[tuple[str, list[Operation]]] = []
     run = rehearsal.run
-    stop, ironed = stops(rehearsal, shopping, words), False
+    stop, ironed = stops(rehearsal, shopping, ends, words), False
     for at, done in enumerate(run.performed):
         if not told[at].actions:
             continue

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from furbelow.garment.message import Own
 from furbelow.s3_rehearse.run import Rehearsal
+from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s5_buy.sittings import left_to_dry, safe_stops
 from furbelow.s6_write.words.words import Words
@@ -15,8 +16,11 @@ STRETCH = Fraction(30)  # minutes: a stop is worth naming only after so much wor
 SITTING = Fraction(120)  # minutes, where the workroom names no time; house rule, maker to confirm
 
 
-def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[str]:
-    """What is said after each step: where a sitting ends, or where the work may be put away after a good stretch."""
+def stops(rehearsal: Rehearsal, shopping: ShoppingList, ends: Sequence[int], words: Words) -> list[str]:
+    """What is said after each step: where a sitting ends, or where the work may be put away after a good stretch.
+
+    ends: see `sitting_ends`.
+    """
     told = [""] * len(shopping.minutes)
     if rehearsal.run.room.sitting is None:
         spent = Fraction(0)
@@ -24,21 +28,27 @@ def stops(rehearsal: Rehearsal, shopping: ShoppingList, words: Words) -> list[st
             spent += minutes
             if safe and spent >= STRETCH:
                 told[at], spent = words.text("stop"), Fraction(0)
-    for number, at in enumerate(sitting_ends(rehearsal, shopping), 1):
+    for number, at in enumerate(ends, 1):
         told[at] = words.text("stop-sitting", {"sitting": Own(str(number))})
     return told
 
 
-def sitting_ends(rehearsal: Rehearsal, shopping: ShoppingList) -> list[int]:
-    """The steps after which a sitting ends, but for the last."""
+def sitting_ends(rehearsal: Rehearsal, shopping: ShoppingList, *, pile: bool) -> list[int]:
+    """The steps after which a sitting ends, but for the last. The last look belongs to the last sitting.
+
+    pile: what is to be sewn is looked through first, and not cut in a sitting of its own.
+    """
     sitting = rehearsal.run.room.sitting
     longest = SITTING if sitting is None else sitting / 60
-    run = rehearsal.run
-    return sittings(shopping.minutes, safe_stops(run), longest, left_to_dry(run))
+    run, minutes = rehearsal.run, [in_fives(each) for each in shopping.minutes]
+    if pile:
+        minutes[0] += in_fives(shopping.cutting_minutes)
+    minutes[-1] += LAST_LOOK
+    return sittings(minutes, safe_stops(run), longest, left_to_dry(run))
 
 
 def sittings(
-    minutes: Sequence[Fraction], safe: Sequence[bool], longest: Fraction, nights: Collection[int] = ()
+    minutes: Sequence[Fraction | int], safe: Sequence[bool], longest: Fraction, nights: Collection[int] = ()
 ) -> list[int]:
     """After which pieces of work, by their place, a sitting of so many minutes ends, but for the last.
 

@@ -218,7 +218,9 @@ def _alike(now: Mapping[Pupil, Sequence[Worked]], pupils: int, words: Words) -> 
 
 def _apart(work: Sequence[Worked], longest: Fraction) -> list[tuple[Worked, ...]]:
     nights = [at for at, each in enumerate(work) if each.technique in WET]
-    ends = sittings([Fraction(each.minutes) for each in work], [each.safe for each in work], longest, nights)
+    # Who has looked through a pile goes on at once, as the guide plans it.
+    safe = [each.safe and bool(each.title) for each in work]
+    ends = sittings([each.minutes for each in work], safe, longest, nights)
     bounds = [0, *(end + 1 for end in ends), len(work)]
     return [tuple(work[start:end]) for start, end in pairwise(bounds)]
 
