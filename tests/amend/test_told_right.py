@@ -106,6 +106,12 @@ def test_a_slip_is_told_with_a_mend_that_mends_it(rows: tuple[str, ...], headlin
     assert (fault.headline, fault.help) == (headline, mend)
 
 
+def test_what_flares_is_measured_by_its_edge() -> None:
+    (fault,) = refused("peony", "C", "edge: skirt.top, length: 84 cm")
+    assert fault.help == "measure `ring: skirt.top` or `cut: skirt`"
+    assert amended("peony", "C", "ring: skirt.top, length: 84 cm").findings
+
+
 @pytest.mark.parametrize(("copy", "which"), [("1a", 1), ("A", 1), ("1b·2", 2), ("b", 2)])
 def test_a_copy_is_called_as_on_its_tag(copy: str, which: int) -> None:
     found = amended("larkspur", "M", f"ring: upper, copy: {copy}, length: 296 cm")

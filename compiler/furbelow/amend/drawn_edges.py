@@ -113,7 +113,9 @@ def drawn_at(booking: Booking, one: Measured) -> tuple[int, Drawn] | None:
             None,
         )
         names = edge.pieces if edge else (one.name.partition(".")[0],)
-        help_ = " or ".join(f"`ring: {name}`" for name in dict.fromkeys(names))
+        pieces = booking.base.rehearsal.solved.pieces
+        rings = (one.name if "." in one.name and pieces[name].shaped else name for name in dict.fromkeys(names))
+        help_ = " or ".join(f"`ring: {ring}`" for ring in rings)
         cut = f" or `cut: {names[0]}`" if "." in one.name else ""
         booking.refuse(
             "FB711", one, f"`{one.name}` is never gathered, pleated or eased in", help_=f"measure {help_}{cut}"

@@ -75,10 +75,12 @@ class Remaking(NamedTuple):
             again = "measure it again" if amounts else "measure again"
             return f"{again}; if it is so, take it out and make it as the guide says"
         piece, size = max(off, key=lambda key: off[key] / cut_size(pieces[key[0]], key[1]))
-        meant = self.say.length(cut_size(pieces[piece], size))
+        meant = f"{self.say.length(cut_size(pieces[piece], size))} of {size}"
+        if pieces[piece].shaped:
+            meant = "as the guide says"
         if fault.is_error:
-            return f"measure `{piece}` again; if it is so, cut it anew, {meant} of {size}"
-        return f"work on with it, or cut `{piece}` anew, {meant} of {size}"
+            return f"measure `{piece}` again; if it is so, cut it anew, {meant}"
+        return f"work on with it, or cut `{piece}` anew, {meant}"
 
     def _comes_out(self, piece: str, size: str) -> str:
         one = size == "length" and (piece, size) in self.in_one
