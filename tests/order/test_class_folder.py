@@ -136,6 +136,7 @@ def test_a_measure_that_changes_is_cut_anew_where_it_matters_and_nowhere_else(tm
     rounder = BO.replace("84", "88")
     assert make(tmp_path, [f"{rounder};47", f"{CLEO};46"], heading=heading, spec=spec) == 0
     page = re.sub(r"<[^>]*>", " ", sheet.read_text(encoding="utf-8").split('id="later"')[1]).replace("\u00a0", " ")
+    assert re.search(r"beside what was bought at first: [\d.]+ m of the", page)
     told = dict(zip(("Ada", "Bo", "Cleo"), re.split(r"\d (?:Ada|Bo|Cleo)\b", page)[1:], strict=True))
     pieces = {
         name: {part: told[name].count(part) for part in ("Stays", "Cut anew", "No longer needed")} for name in told

@@ -62,6 +62,10 @@ teacher-practice-are = Jede der { $ways } Arbeitsweisen wird geübt, bevor sie a
 # Von wem beim Zuschneiden nicht da war oder nicht mehr da ist.
 teacher-later = Später zugeschnitten
 teacher-later-are = Nach dem ersten Zuschnitt ist jemand gekommen, gegangen oder neu gemessen worden. Was zugeschnitten ist, bleibt; nur das hier Genannte wird neu zugeschnitten, aus den später geplanten Abschnitten.
+# $cloths (eine Liste): was von jedem Stoff später zugeschnitten wird; seine Abschnitte folgen denen des ersten Zuschnitts.
+teacher-later-buy = Dafür bereithalten, außer dem zuerst Gekauften: { $cloths }.
+# Nur im Satz darüber gesagt.
+teacher-later-cloth = { $length } Stoff ({ $cloth })
 teacher-later-stays = Bleibt, wie es zugeschnitten ist:
 teacher-later-anew = Neu zuschneiden:
 teacher-later-spare = Nicht mehr gebraucht; das Etikett abnehmen:

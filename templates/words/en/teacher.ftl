@@ -62,6 +62,10 @@ teacher-practice-are = Each of the { $ways } ways of working is tried out before
 # Of who was not there when all was cut, or is not any more.
 teacher-later = Cut later
 teacher-later-are = Somebody came, left or was measured again after the first cutting. What lies cut stays as it is; only what is named here is cut anew, from the sections that were planned later.
+# $cloths (a list): what is cut later of each cloth; its sections follow those of the first cutting.
+teacher-later-buy = For it have ready, beside what was bought at first: { $cloths }.
+# Said only inside the message above.
+teacher-later-cloth = { $length } of the { $cloth }
 teacher-later-stays = Stays as it is cut:
 teacher-later-anew = Cut anew:
 teacher-later-spare = No longer needed; take the tag off:

@@ -62,6 +62,10 @@ teacher-practice-are = Cada una de las { $ways } formas de trabajar se prueba an
 # De quien no estaba cuando se cortó, o ya no está.
 teacher-later = Cortado más tarde
 teacher-later-are = Alguien llegó, se fue o se midió de nuevo después del primer corte. Lo que está cortado se queda como está; solo lo que se nombra aquí se corta de nuevo, de las secciones planeadas más tarde.
+# $cloths (una lista): lo que se corta más tarde de cada tela; sus secciones siguen a las del primer corte.
+teacher-later-buy = Ten para ello, además de lo comprado al principio: { $cloths }.
+# Se dice solo dentro del mensaje de arriba.
+teacher-later-cloth = { $length } de la tela ({ $cloth })
 teacher-later-stays = Se queda como está cortado:
 teacher-later-anew = Córtalo de nuevo:
 teacher-later-spare = Ya no hace falta; quítale la etiqueta:

@@ -62,6 +62,10 @@ teacher-practice-are = Chacune des { $ways } façons de travailler est essayée 
 # De qui n’était pas là à la coupe, ou n’y est plus.
 teacher-later = Coupé plus tard
 teacher-later-are = Quelqu’un est arrivé, parti ou a été mesuré de nouveau après la première coupe. Ce qui est coupé reste ; seul ce qui est nommé ici se coupe à nouveau, dans les sections prévues plus tard.
+# $cloths (une liste) : ce qui se coupe plus tard de chaque tissu ; ses sections suivent celles de la première coupe.
+teacher-later-buy = Avoir pour cela, outre ce qui a été acheté d’abord{ "\u00A0" }: { $cloths }.
+# Dit seulement dans le message ci-dessus.
+teacher-later-cloth = { $length } du tissu ({ $cloth })
 teacher-later-stays = Reste comme il est coupé :
 teacher-later-anew = À couper à nouveau :
 teacher-later-spare = Plus nécessaire ; ôter l’étiquette :

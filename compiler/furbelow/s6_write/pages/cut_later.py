@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
-from furbelow.garment.message import Length, Own, Part, Things, Value
+from furbelow.garment.message import Length, Own, Part, Supply, Things, Value
 from furbelow.s4_cut.problem import Strip
 from furbelow.s5_buy.class_cutting import SPARE, Lot
 from furbelow.s5_buy.class_order import ClassOrder
@@ -52,6 +53,19 @@ def cut_later(order: ClassOrder, pupils: Sequence[Pupil], gone: Mapping[int, str
             spare=_told(spare, order, words),
             sewn=", ".join(in_order(set(sewn))),
         )
+
+
+def cloth_for_later(order: ClassOrder, words: Words) -> str:
+    """What is cut of each cloth beside what was planned first, so that it may have to be bought; empty where nothing is."""
+    lengths = {
+        lots[0].cloth: sum((lot.plan.bolt_length for lot in lots[1:]), Fraction(0)) for lots in _by_cloth(order.lots)
+    }
+    told = tuple(
+        Part("teacher-later-cloth", {"length": Length(length, "buy"), "cloth": Supply(cloth)})
+        for cloth, length in lengths.items()
+        if length
+    )
+    return words.text("teacher-later-buy", {"cloths": Things(told)}) if told else ""
 
 
 def _by_cloth(lots: Sequence[Lot]) -> list[list[Lot]]:

@@ -22,7 +22,7 @@ from furbelow.s6_write.guide.pile import tags
 from furbelow.s6_write.guide.stops import SITTING
 from furbelow.s6_write.guide.times import duration
 from furbelow.s6_write.guide.worked import Worked
-from furbelow.s6_write.pages.cut_later import CutLater, cut_later
+from furbelow.s6_write.pages.cut_later import CutLater, cloth_for_later, cut_later
 from furbelow.s6_write.pages.lessons import (
     SHARED,
     Lesson,
@@ -81,6 +81,7 @@ class TeacherPage:
     skills: tuple[Skill, ...]
     practice: str  # empty where nothing is sewn of cloth
     later: tuple[CutLater, ...]
+    later_cloth: str
 
 
 def teacher_files(
@@ -126,6 +127,7 @@ def teacher_page(
         skills=tuple(_skills(work, planned, words)),
         practice=_practice(order, len(first_of_each_way(work)), len(pupils), words),
         later=tuple(cut_later(order, pupils, gone, words)) if any(pupil.has_pile for pupil in pupils) else (),
+        later_cloth=cloth_for_later(order, words),
     )
 
 
