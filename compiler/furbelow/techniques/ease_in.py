@@ -66,7 +66,11 @@ class EaseIn:
     parameters = {
         "edge": Parameter("The edge that is a little too long.", Kind.EDGE),
         "to": Parameter("The edge it will be sewn to.", Kind.EDGE, ""),
-        "length": Parameter("The length to ease it to, where it is not that of another edge.", Kind.LENGTH, ""),
+        "length": Parameter(
+            "The length to ease it to, where it is not that of another edge: of a fitted band leave the overlap out.",
+            Kind.LENGTH,
+            "",
+        ),
     }
 
     def allowances(self, step: Step, edges_in: EdgesIn) -> tuple[Allowance, ...]:
