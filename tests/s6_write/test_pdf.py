@@ -356,6 +356,8 @@ def test_what_was_set_before_changes_no_byte() -> None:
     others = [pdf(replace(GUIDE, wearer=wearer, parts=GUIDE.parts[at:])) for at, wearer in enumerate(("Ada", "Edda"))]
     assert others[0] != first
     assert pdf(GUIDE) == first
+    pdf(guide("primrose", "A"))  # with other drawings, so that all is forgotten
+    assert pdf(GUIDE) == first
 
 
 def test_what_is_asked_for_in_several_threads_is_set_in_turn() -> None:

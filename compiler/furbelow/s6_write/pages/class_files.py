@@ -83,7 +83,7 @@ def cutting_files(
     def as_pdf(part: int) -> bytes:
         from furbelow.s6_write.pages.typeset import typeset
 
-        return typeset(on_paper(part), unlike=True)
+        return typeset(on_paper(part))
 
     def key(part: int) -> str:
         return on_paper(part).key()

@@ -27,13 +27,13 @@ from furbelow.s6_write.words.messages import Messages
 STAND_IN = "□"
 
 
-def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None, *, unlike: bool = False) -> bytes:
+def pdf(guide: Guide, words: Messages | None = None, look: Look | None = None) -> bytes:
     """The file `guide.pdf`, the same bytes for the same guide.
 
     It bears no date, or that of the environment's SOURCE_DATE_EPOCH. A letter that no font has is shown as an
-    empty box, since a PDF/UA file may not hold a letter without a shape. words, look: as for the page. unlike: see `typeset`.
+    empty box, since a PDF/UA file may not hold a letter without a shape. words, look: as for the page.
     """
-    return typeset(manuscript(guide, words, look), unlike=unlike)
+    return typeset(manuscript(guide, words, look))
 
 
 def manuscript(guide: Guide, words: Messages | None = None, look: Look | None = None) -> Manuscript:

@@ -2,7 +2,8 @@
 
 It keeps what it has laid out by content, styles and functions; `sheet.typ` holds what is one wearer's apart from these. It
 forgets what its last ten documents did not need. Ten guides would fill half a gigabyte, so empty documents are set
-between two of ours, and it keeps what the last two or three needed: that does not grow with the class.
+between two of ours, and it keeps what the last two or three needed: that does not grow with the class. What is left of a
+document with other drawings is only in the way, and all of it is forgotten.
 """
 
 from __future__ import annotations
@@ -25,7 +26,8 @@ from furbelow.s6_write.give_back import give_back
 if TYPE_CHECKING:
     from typst import Compiler, Fonts
 
-_EMPTY = 3  # documents between two of ours
+_EMPTY = 3  # documents between two of ours that are alike
+_ALIKE = 0.3  # of the drawings; two sizes of a garment share from 0.38 to 0.69 of them, two garments 0.20 at most
 _SETTING = Lock()  # a typesetter sets one document at a time, and a worker of a cluster may have several threads
 # The typesetter reads every file as one of its own language first. After this sign it takes a line of data for a remark, which
 # takes a tenth of the time; `sheet.typ` leaves the sign out.
@@ -33,10 +35,10 @@ _ASIDE = b"//"
 _FORGOTTEN = 10  # after so many it keeps nothing of those before
 
 
-class _Kept:
-    """Whether the typesetter keeps anything yet. A guide that is made alone needs no empty document after it."""
+class _Last:
+    """The drawings of what was set last, None before the first. A guide that is made alone needs no empty document after it."""
 
-    any = False
+    drawings: frozenset[bytes] | None = None
 
 
 class Manuscript(NamedTuple):
@@ -69,22 +71,21 @@ class Manuscript(NamedTuple):
         return digest.hexdigest()
 
 
-def typeset(manuscript: Manuscript, *, unlike: bool = False) -> bytes:
-    """The document as PDF, the same bytes for the same values, whatever was set before it.
-
-    unlike: it has little in common with those before, so that what they left is only in the way.
-    """
+def typeset(manuscript: Manuscript) -> bytes:
+    """The document as PDF, the same bytes for the same values, whatever was set before it."""
     document, shown, drawings, how = manuscript
     told = dict(how)
     date = told.pop("date")
     files = {"main.typ": _source(document), "sheet.typ": _source("sheet.typ"), "given.json": _ASIDE + shown.encode()}
     files |= {name: _ASIDE + drawing for name, drawing in drawings.items()}
-    if _Kept.any:
-        for _ in range(_FORGOTTEN if unlike else _EMPTY):
+    drawn = frozenset(drawings.values())
+    if _Last.drawings is not None:
+        alike = len(drawn & _Last.drawings) > _ALIKE * len(drawn)
+        for _ in range(_EMPTY if alike else _FORGOTTEN):
             _set(_house(), {"main.typ": b""})
-        if unlike:
+        if not alike:
             give_back()
-    _Kept.any = True
+    _Last.drawings = drawn
     with _own(told.pop("font")) as own, _faces(told.pop("faces", {})) as (families, named):
         typesetter = _with_fonts_in(*own, *named) if own or named else _house()
         files["how.json"] = (
