@@ -27,7 +27,8 @@ def test_a_petticoats_seams_are_summed_by_needle_bobbin_and_looper() -> None:
     assert need.bobbin == 10 * METRE
     assert need.looper == Fraction("8.25") * METRE
     assert need.total == 35 * METRE
-    assert need.reels_at_once == 2
+    # Two on the machine with the looper, beside one for the seams.
+    assert [need.reels_at_once, need.on_looper] == [3, 2]
 
 
 def test_no_seams_need_no_thread_and_no_reel() -> None:

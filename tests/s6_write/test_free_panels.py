@@ -117,7 +117,7 @@ def test_straight_cuts_come_after_the_chalk_and_free_every_panel() -> None:
     assert min(cuts) > max(chalk)
     # Five panels are parted by four cuts; the others take off what stays over.
     assert sum("away." in steps[number] for number in cuts) == len(section.panels) - 1
-    assert steps[max(cuts) + 1] == "Cut off what stays over beside 3a, along the chalk."
+    assert steps[max(cuts) + 1] == "Cut off what stays over beside 3a, along the lines."
 
 
 def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
@@ -125,7 +125,7 @@ def test_panels_that_no_straight_cut_parts_are_cut_round_with_shears() -> None:
     section = Section(cm(0), cm(90), (), panels=PINWHEEL)
     laid, cut = panel_steps(section, cm(90), {"panel": "P"}, "lawn", True, english)
     steps = [*laid, *cut]
-    assert steps[-1].text == "Cut round each panel along its chalk with shears, the outermost first."
+    assert steps[-1].text == "Cut round each panel along its lines with shears, the outermost first."
     assert [row.text.split()[1] for row in steps[1:-1]] == ["Pa", "Pb", "Pc", "Pd"]
 
 

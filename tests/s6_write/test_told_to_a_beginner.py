@@ -3,15 +3,20 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 
 import pytest
 from furbelow.garment.technique import CautionKind
 from furbelow.garment.workroom import Workroom
+from furbelow.resources import template
+from furbelow.s6_write.guide.before_step import LINES
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.guide.letters import skips
 from furbelow.s6_write.words.kept_words import all_shipped
+from furbelow.techniques import _modules
 
 from tests.demos.demos import guide
+from tests.s6_write.test_iron import WAIST
 from tests.small_guide import FLOUNCED, FLOUNCED_STEPS, small_guide, texts_of, tools_in
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
@@ -38,15 +43,93 @@ def test_what_heat_does_to_marks_stands_before_the_first_ironing(garment: str) -
         assert letters.index(warned[0]) <= letters.index(irons[0])
 
 
-def test_the_iron_burns_is_told_again_where_a_new_sitting_begins() -> None:
+def test_the_iron_burns_is_told_again_where_the_work_may_have_been_put_away() -> None:
     told = guide("peony", "B")
     burns = [letter for letter, text in _cautions(told) if text.startswith("The iron and its steam burn")]
-    ends = [each.letter for each in told.operations if each.stop.startswith("End of sitting")]
+    ends = [each.letter for each in told.operations if each.stop]
     letters = [each.letter for each in told.operations]
     between = [sum(letters.index(end) < letters.index(letter) for end in ends) for letter in burns]
-    assert len(set(between)) == len(between) > 1  # once in each sitting
+    assert len(set(between)) == len(between) > 1  # once between two places to stop
     other = [text for _, text in _cautions(told) if text.startswith("Cut in short bites")]
     assert len(other) == 1
+
+
+def test_before_the_first_cut_the_blades_are_warned_of() -> None:
+    for name, size in (("foxglove", "C"), ("larkspur", "M")):
+        first = guide(name, size).cut[0]
+        assert any(caution.kind is CautionKind.BLADE for caution in first.cautions)
+
+
+def test_bobbins_are_wound_before_the_first_row_with_a_number() -> None:
+    home = [text for text in texts_of(small_guide(FLOUNCED, FLOUNCED_STEPS)) if text.startswith("Put in")]
+    assert [text.partition(" For a trial")[0] for text in home] == [
+        "Put in the new needle and wind two bobbins with the thread of the seams: all rows take about 22 m of lower thread."
+        " Wind an empty one again before the next row."
+    ]
+    room = Workroom(bobbin=Fraction(8000))
+    known = [text for text in texts_of(small_guide(FLOUNCED, FLOUNCED_STEPS, room=room)) if "wind " in text]
+    assert "wind 3 bobbins" in known[0]
+    assert "Wind an empty one" not in known[0]
+
+
+def test_an_overlocker_and_the_sewing_machine_have_a_reel_each_for_every_thread() -> None:
+    thread = "  thread: {kind: thread, reel: 1000 m}\n"
+    told = small_guide(FLOUNCED, FLOUNCED_STEPS, room=Workroom(neaten_with="overlocker"), materials=thread)
+    (line,) = (each for each in told.materials if each.name == "thread")
+    assert line.amount == "4 reels of 1000 m"
+    assert "the overlocker takes 3 reels at once, and the sewing machine one beside them" in line.use
+
+
+def test_a_remedy_is_told_in_full_once_in_an_operation() -> None:
+    for name, size in (("larkspur", "M"), ("peony", "B"), ("foxglove", "C")):
+        for operation in (*guide(name, size).cut, *guide(name, size).operations):
+            long = [step.remedy for step in operation.steps if len(step.remedy) > len("As at 10.")]
+            assert len(long) == len(set(long)), operation.title
+            for step in operation.steps:
+                if found := re.fullmatch(r"As at (\d+)\.", step.remedy):
+                    assert int(found[1]) < step.number
+
+
+def test_a_zigzag_is_tried_once_on_each_cloth() -> None:
+    texts = texts_of(small_guide(FLOUNCED, FLOUNCED_STEPS))
+    tried = ["Try it" in text for text in texts if text.startswith("Set the machine to zigzag")]
+    assert tried == [True, False, False]  # joins, the margin of the flounce, the lap of the elastic
+
+
+LINE = re.compile(r"\b(?:[Dd]raw|[Cc]halk|[Rr]ule)\b[^.]*\blines?\b")
+NO_CLOTH = {
+    "insert-elastic-line",
+    "insert-elastic-mark-flat",
+    "insert-elastic-mark-lap",
+    "ring-cut-end-lines",
+}
+"""Lines on elastic; and what is said only inside other messages."""
+
+
+def test_all_sentences_that_have_a_line_drawn_on_cloth_are_known_as_such() -> None:
+    said = {}
+    for name in (*(module.replace("_", "-") for module in _modules()), "common"):
+        file = template(f"words/en/{name}.ftl")
+        text = file.read_text() if file.exists() else ""
+        for found in re.finditer(r"(?m)^([a-z][a-z-]*) = (.*(?:\n +(?![. ]).*)*)", text):
+            said[found[1]] = found[2]
+    drawn = {name for name, text in said.items() if LINE.search(text)}
+    within = {name for name, text in said.items() if "{ ring-cut-end-lines }" in text}
+    assert (drawn | within) - NO_CLOTH == LINES
+
+
+def test_what_stands_for_a_line_on_net_is_told_before_the_first() -> None:
+    pieces = "skirt: {from: net, length: 126 cm, depth: 50 cm}\nrow: {from: net, length: skirt.length, depth: 8 cm}"
+    steps = """- french seam: {of: skirt}
+- french seam: {of: row}
+- narrow hem: {edge: skirt.bottom}
+- narrow hem: {edge: row.bottom}
+- sew on: {edge: row.top, on: skirt, above hem: 20 cm}
+"""
+    texts = texts_of(small_guide(pieces, steps + WAIST))
+    (told,) = (at for at, text in enumerate(texts) if text.startswith("No line shows on net."))
+    assert any("Draw a line" in text for text in texts[told:])
+    assert not any("Draw a line" in text for text in texts[:told])
 
 
 def test_net_is_marked_by_loops_of_thread_whatever_it_is_called() -> None:
@@ -95,8 +178,8 @@ def test_the_first_page_says_what_takes_time_that_is_no_work() -> None:
 def test_a_hem_that_dips_is_measured_in_one_way_in_the_table_and_at_the_last_look() -> None:
     told = guide("peony", "B")
     (sides,) = (fact for fact in told.facts if fact.label == "length at the sides")
-    (look,) = (step.text for each in told.operations[-1:] for step in each.steps if "at both sides" in step.text)
-    assert f"{sides.value} at both sides" in look
+    (look,) = (step.text for each in told.operations[-1:] for step in each.steps if "both side seams" in step.text)
+    assert f"{sides.value} along both side seams" in look
     assert sides.reason.endswith("along the side seam, which slants; straight down 94 cm")
 
 

@@ -51,7 +51,7 @@ def test_the_needle_gets_through_the_heaviest_cloth_and_not_the_lightest_alone()
             "a skirt with a placket",
             {"eye protection", "caps or strong tape for the ends of the boning", "bodkin"},
         ),
-        ("a hemmed petticoat", {"two safety pins", "old sheet"}),
+        ("a hemmed petticoat", {"two safety pins", "old sheet, dry cloth"}),
     ],
 )
 def test_what_the_steps_ask_for_stands_in_the_list(garment: str, tools: set[str]) -> None:

@@ -71,7 +71,7 @@ def test_each_way_names_its_tools_and_its_dangers(rest: str, kinds: set[CautionK
         "pan, long spoon",
     }
     assert tools_in(guide) & ways == tools
-    assert {"old sheet", "measuring jug"} <= tools_in(guide)
+    assert {"old sheet, dry cloth", "measuring jug"} <= tools_in(guide)
 
 
 def test_a_skirt_is_dipped_before_it_is_hung_and_hung_before_it_is_brushed() -> None:

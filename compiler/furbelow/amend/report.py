@@ -266,7 +266,7 @@ def correction_steps(amended: Amended) -> tuple[GuideStep, ...]:
     words = words_of(amended)
     found = [said_action(_message(finding.verdict), _values(finding, words), words) for finding in amended.findings]
     kept = [_sharing(shared, words) for shared in amended.shared]
-    return numbered([*found, *(said_action("amend-step-shared", told.values, words) for told in kept)])
+    return numbered([*found, *(said_action("amend-step-shared", told.values, words) for told in kept)], words)
 
 
 def _sharing(shared: Shared, words: Words) -> Told:

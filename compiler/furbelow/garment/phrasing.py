@@ -26,7 +26,8 @@ class Miss(NamedTuple):
 
 class Phrasing:
     """How this guide speaks. `joins` holds the joins that the cutting plan gave each piece, over all its copies;
-    `lengths` the lengths of the segments that each copy is cut in, for figures."""
+    `lengths` the lengths of the segments that each copy is cut in, for figures; `needs` how much the steps take of each
+    material, as its line on the shopping list counts it."""
 
     def __init__(
         self,
@@ -34,11 +35,13 @@ class Phrasing:
         room: Workroom,
         joins: Mapping[str, int] | None = None,
         lengths: Mapping[str, tuple[tuple[Fraction, ...], ...]] | None = None,
+        needs: Mapping[str, Fraction] | None = None,
     ) -> None:
         self.solved = solved
         self.room = room
         self.joins = joins or {}
         self.lengths = lengths or {}
+        self.needs = needs or {}
 
     def parts(self, piece: str) -> int:
         """In how many segments a copy of this piece is cut: the most that one copy has, 1 where it is cut whole."""

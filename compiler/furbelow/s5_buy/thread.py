@@ -30,13 +30,17 @@ class SeamRun(NamedTuple):
 
 
 class ThreadNeed(NamedTuple):
-    """Thread to have, mm, waste included."""
+    """Thread to have, mm, waste included.
+
+    reels_at_once: on all machines together, each threaded for itself. on_looper: so many of them stand on the one with loopers.
+    """
 
     needle: Fraction
     bobbin: Fraction
     looper: Fraction
     waste: Fraction
     reels_at_once: int
+    on_looper: int = 0
 
     @property
     def total(self) -> Fraction:
@@ -56,11 +60,11 @@ def thread_for_seams(runs: Iterable[SeamRun], waste: Fraction) -> ThreadNeed:
     """Needle, bobbin and looper thread of all runs together, mm, with a share of `waste` added.
 
     The ratio of a run is the larger of table and geometry, as the table holds for about 7 stitches a centimetre and the
-    geometry is a floor. One call for each thread (colour and make); reels_at_once is the most that any of its runs has
-    on the machine.
+    geometry is a floor. One call for each thread (colour and make). A machine with loopers stands threaded beside the one
+    for seams, so the most that a run has on either are added.
     """
     needle = bobbin = looper = Fraction(0)
-    at_once = 0
+    seams = loopers = 0
     for run in runs:
         stitch = STITCHES[run.stitch]
         ratio = max(stitch.ratio.value, geometric_ratio(run.stitch, run.stitch_length, run.thickness))
@@ -71,9 +75,12 @@ def thread_for_seams(runs: Iterable[SeamRun], waste: Fraction) -> ThreadNeed:
             bobbin += whole - above
         else:
             looper += whole - above
-        at_once = max(at_once, stitch.reels_at_once)
+        if stitch.under == "looper":
+            loopers = max(loopers, stitch.reels_at_once)
+        else:
+            seams = max(seams, stitch.reels_at_once)
     more = 1 + waste
-    return ThreadNeed(more * needle, more * bobbin, more * looper, waste, at_once)
+    return ThreadNeed(more * needle, more * bobbin, more * looper, waste, seams + loopers, loopers)
 
 
 def reel_length(thread: SolvedMaterial) -> Fraction | None:
@@ -95,7 +102,7 @@ def cone_length(count_ne: Fraction, grams: Fraction) -> Fraction:
 def reels_to_buy(need: Fraction, reel_length: Fraction, reels_at_once: int = 1) -> ReelOrder:
     """Whole reels for `need` mm of thread, and no fewer than stand on the machine at the same time.
 
-    Reels are taken to be swapped between needle and loopers as they run low. reel_length: above 0, as the solver asks.
+    Reels are taken to be swapped between the machines as they run low. reel_length: above 0, as the solver asks.
     """
     reels = max(ceil(need / reel_length), reels_at_once) if need else 0
     return ReelOrder(reels, reels * reel_length, reels * reel_length - need)

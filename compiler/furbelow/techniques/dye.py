@@ -109,7 +109,13 @@ class Dye:
         }
         actions = ("dye-weigh", "dye-wet", "dye-bath", "dye-try", "dye-turn", "dye-rinse", "dye-dry")
         if trim and not done.touches:
-            said: Values = {**values, "trim": Supply(trim), "length": Length(done.step.mm("length"), "buy")}
+            dyed = done.step.mm("length")
+            said: Values = {
+                **values,
+                "trim": Supply(trim),
+                "length": Length(dyed, "buy"),
+                "needed": Length(say.needs.get(trim, dyed), "buy"),
+            }
             only = (
                 "dye-weigh-trim",
                 "dye-wet-trim",

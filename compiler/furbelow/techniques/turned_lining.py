@@ -15,6 +15,7 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import Bench, Edge, Seam, State
+from furbelow.garment.levels import levels_of
 from furbelow.garment.limits import EASE_SHARE
 from furbelow.garment.lying import Ledger, OnCloth
 from furbelow.garment.message import Length, One, Pieces, Stitch, Values, edge_said, flag
@@ -50,7 +51,7 @@ from furbelow.techniques.shared.laying import held_in_seam, margins
 from furbelow.techniques.shared.marks import marked, parts_of, seam_said
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import copies_differ, edge_not_ready, forms_differ, seam_too_narrow
-from furbelow.techniques.shared.stacks import taken
+from furbelow.techniques.shared.stacks import ends_beside, taken
 
 # Gathers can be pushed closer by hand on to a band that is shorter by so much of its length; flat cloth by EASE_SHARE.
 GATHERS_EASE = Fraction(1, 10)
@@ -147,6 +148,8 @@ class TurnedLining:
         parts = parts_of(to, lining)
         loose = [edge for edge in (lining, to) if tails_hang(edge)]
         unmarked = [edge for edge in (lining, to) if not marked(edge)]
+        levels = levels_of(done.after).bottoms
+        lower = levels[lining.pieces[0]] - max(levels[piece] for piece in before.unit(to.pieces[0]))
         actions = (
             Action("turned-lining-mark-band"),
             *(Action("turned-lining-mark", values={"marked": edge_said(edge)}) for edge in unmarked),
@@ -180,6 +183,7 @@ class TurnedLining:
             "inside": Length(done.step.mm("seam") - 1),
             "stitch": Stitch(done.sewn[0].stitch),
             "out": flag(word_of(done.step.written, "right side") == "out"),
+            **ends_beside(lower),
         }
         cautions = (PINS_OUT, iron_hot(done, say))
         tools = iron_tools(done, say)

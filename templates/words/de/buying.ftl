@@ -43,7 +43,10 @@ fastener = { $kind ->
 # Faden.
 use-seams = alle Nähte
 # Hinter der Angabe, wofür der Faden ist.
-use-reels-at-once = die Overlock braucht { $reels } Rollen gleichzeitig
+use-reels-at-once = { $sewing ->
+    [0] die Overlock braucht { $reels } Rollen gleichzeitig
+   *[other] die Overlock braucht { $reels } Rollen gleichzeitig und die Nähmaschine daneben noch eine
+ }
 use-bobbins = { $bobbins ->
     [one] zuerst { $bobbins } Spule aufspulen
    *[other] zuerst { $bobbins } Spulen aufspulen

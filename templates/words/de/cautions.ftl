@@ -9,6 +9,7 @@ caution-needle-teeth = Eine Nadel, die auf Zähnchen oder Stopper des Reißversc
 caution-ripper = Ein Nahttrenner rutscht ab: an jedem Ende des Schlitzes eine Stecknadel quer einstecken und auf eine Nadel zu schneiden, nie auf die Hand zu.
 caution-ripper-row = Ein Nahttrenner rutscht ab: die Arbeit auf den Tisch legen und ihn an der Naht entlang schieben, nie auf die Hand zu.
 caution-awl = Eine Ahle geht durch eine Hand wie durch Stoff: auf dem Tisch in Kork oder ein gefaltetes Handtuch stechen, nie gegen die Handfläche und nie über dem Schoß.
+caution-cutting = Weg vom Körper und von der anderen Hand schneiden, Schere und Rollschneider bei jedem Ablegen schließen oder abdecken.
 caution-shears = Scheren schneiden Finger ebenso wie Stoff: die andere Hand weit von den Klingen weghalten.
 caution-iron = Bügeleisen und Dampf verbrennen die Haut: Finger weg vom Bruch, das Eisen zwischendurch aufstellen und ausschalten, wenn es mit etwas anderem weitergeht.
 caution-iron-marks = Hitze fixiert manche Stifte und wachshaltige Kreiden für immer: Kreide, Stift und Bügeleisen zuerst auf einem Rest probieren, und eine Markierung entfernen, bevor das Eisen in ihre Nähe kommt, außer sie liegt in der Nahtzugabe.

@@ -57,7 +57,7 @@ class-unpriced = Ohne Preis und nicht in diesen Summen: { $materials }.
 # $reels (Zahl): wie viele eine Maschine gleichzeitig braucht.
 class-reels = { $reels ->
     [one] Die Rollen sind für den ganzen Faden zusammen gezählt. Maschinen, die gleichzeitig nähen, brauchen je eine Rolle.
-   *[other] Die Rollen sind für den ganzen Faden zusammen gezählt. Maschinen, die gleichzeitig nähen, brauchen je bis zu { $reels } Rollen.
+   *[other] Die Rollen sind für den ganzen Faden zusammen gezählt. Plätze, an denen gleichzeitig genäht wird, brauchen je bis zu { $reels } Rollen.
  }
 class-shopping-file = Die Liste für den Laden
 class-materials-file = Die Materialien als Tabelle

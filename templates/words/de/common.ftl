@@ -116,14 +116,16 @@ duration = { $hours ->
 # Hinter der Überschrift einer Arbeit an mehreren gleichen Teilen: $copies.
 all-of-it = { $copies ->
     [2] { $runs ->
-        [yes] Beide arbeiten: Jeder Satz hat für jedes ein Kästchen. Einen Satz an beiden ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am anderen.
-       *[no] Das wird zweimal gleich gearbeitet. Jeden Satz mit den Kästchen a und b erst am einen, dann am anderen ausführen, bevor es zum nächsten Satz weitergeht.
+        [yes] Beide arbeiten: einen Satz an beiden, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am anderen.
+       *[no] Beide arbeiten: jeden Satz mit den Kästchen a und b am einen, dann am anderen ausführen, ehe der nächste kommt.
     }
    *[other] { $runs ->
-        [yes] Alle { $copies } arbeiten. Einen Satz, bei dem a bis { $last } steht, an allen ausführen, dann den nächsten; wo es dabeisteht, mehrere Sätze am einen, dann am nächsten.
-       *[no] Alle { $copies } arbeiten. Jeden Satz, bei dem a bis { $last } steht, an einem Teil nach dem anderen ausführen, bevor es zum nächsten Satz weitergeht.
+        [yes] Alle { $copies } arbeiten: einen Satz, bei dem a bis { $last } steht, an allen, dann den nächsten; wo es dabeisteht, mehrere am einen, dann am nächsten.
+       *[no] Alle { $copies } arbeiten: jeden Satz, bei dem a bis { $last } steht, an einem nach dem anderen ausführen, ehe der nächste kommt.
     }
  }
+# Die Abhilfe eines Satzes, die Wort für Wort die eines früheren in derselben Arbeit ist.
+remedy-again = Wie bei { $sentence }.
 # Hinter dem ersten von mehreren Sätzen, die alle an einem Teil getan werden, ehe das nächste kommt.
 run-of-sentences = { $copies ->
     [2] Sätze { $first } bis { $last } am einen, dann am anderen
@@ -202,10 +204,12 @@ gore-place = { $place ->
     [back] hinten
    *[side] Seite
  }
+# Nur im Satz darunter gesagt: eine Keilbahn mit ihrer Nummer in der Reihe.
+close-row-gore = Nr. { $number } { gore-place }
 # Keilbahnen mit eigenem Platz. $at-side: ob die Naht in jeder Höhe an der Seite liegt.
 close-row = { $at-side ->
-    [yes] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Die Naht zwischen Nr. { $after } und Nr. { $next } ist die Seitennaht links an der tragenden Person.
-   *[no] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Die Naht zwischen Nr. { $after } und Nr. { $next } liegt der linken Seite der tragenden Person am nächsten: Von ihr aus wird alles gemessen.
+    [yes] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Jedem auf die linke Stoffseite seine Nummer kreiden. Die Naht zwischen Nr. { $after } und Nr. { $next } ist die Seitennaht links an der tragenden Person.
+   *[no] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Jedem auf die linke Stoffseite seine Nummer kreiden. Die Naht zwischen Nr. { $after } und Nr. { $next } liegt der linken Seite der tragenden Person am nächsten: Von ihr aus wird alles gemessen.
  }
     .check = Das letzte wird an das erste genäht.
 # Keilbahnen, deren Seiten ungleich lang aufeinandertreffen.
@@ -314,6 +318,8 @@ fibre = { $fibre ->
  }
 # Nur in den Sätzen darunter gesagt. $supply: wovon niemand die Faser genannt hat.
 iron-unknown = { $supply } (Faser unbekannt)
+# Die Hitze richtet sich nach einem Besatz, einem Reißverschluss oder anderem Stoff, nicht nach dem, der gebügelt wird.
+iron-fibre-of = { $fibre } ({ $supply } verträgt hier am wenigsten Hitze)
 # Die Punkte der Pflegekennzeichen: ISO 3758.
 iron-set-three-dots = Das Bügeleisen für { $fibre } einstellen: drei Punkte, 200{ "\u00A0" }°C, mit Dampf. Zuerst auf einem Stoffrest ausprobieren.
 iron-set-two-dots = Das Bügeleisen für { $fibre } einstellen: zwei Punkte, 150{ "\u00A0" }°C, durch ein Bügeltuch. Zuerst auf einem Stoffrest ausprobieren.
@@ -328,16 +334,16 @@ seam-named = { $which ->
    *[only] der Naht
  }
 tag-seam = { $opened ->
-    [yes] In die Naht mit der Öffnung unter ihr, { $down } unter der oberen Kante, einen bunten Faden einknoten. Von dieser Seitennaht aus wird alles gemessen.
+    [yes] Auf der rechten Stoffseite in die Naht mit der Öffnung unter ihr, { $down } unter der oberen Kante, einen bunten Faden einknoten: Von dieser Seitennaht aus wird alles gemessen.
    *[no] { $which ->
-        [numbered] { $down } unter dem oberen Ende einen bunten Faden in die Naht zwischen Nr. { $after } und Nr. { $next } einknoten. Von dieser Seitennaht aus wird alles gemessen.
-        [any] { $down } unter dem oberen Ende einen bunten Faden in eine dieser Nähte einknoten. Von dieser Seitennaht aus wird alles gemessen.
-       *[only] { $down } unter dem oberen Ende einen bunten Faden in diese Naht einknoten. Von dieser Seitennaht aus wird alles gemessen.
+        [numbered] Auf der rechten Stoffseite { $down } unter dem oberen Ende einen bunten Faden in die Naht zwischen Nr. { $after } und Nr. { $next } einknoten: Von dieser Seitennaht aus wird alles gemessen.
+        [any] Auf der rechten Stoffseite { $down } unter dem oberen Ende einen bunten Faden in eine dieser Nähte einknoten: Von dieser Seitennaht aus wird alles gemessen.
+       *[only] Auf der rechten Stoffseite { $down } unter dem oberen Ende einen bunten Faden in diese Naht einknoten: Von dieser Seitennaht aus wird alles gemessen.
     }
  }
     .check = { $low ->
-        [yes] Der Faden liegt dort, wo die Naht genäht ist.
-       *[no] Der Faden sitzt näher an der oberen Kante als an der unteren.
+        [yes] Er liegt dort, wo die Naht genäht ist, sein Knoten auf der rechten Seite.
+       *[no] Er sitzt näher an der oberen Kante als an der unteren, sein Knoten auf der rechten Seite: Dort lässt er sich später herausziehen.
      }
 
 ## Eine Öffnung, die in einer Quernaht aufgetrennt wird

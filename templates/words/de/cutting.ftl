@@ -86,6 +86,11 @@ cutting-fold-alike = Den Stoff ({ $cloth }) der Länge nach falten, so dass die 
 
 ## Ein Abschnitt
 
+# Nur in den Sätzen darunter gesagt. $net: Kreide fällt hindurch.
+cutting-line-put = { $net ->
+    [yes] eine Reihe Stecknadeln stecken
+   *[no] mit Kreide eine Linie ziehen
+ }
 cutting-chalk = { $made ->
     [net] Eine Reihe Stecknadeln gerade quer über den Stoff ({ $cloth }) stecken, entlang der Löcher, { $length } vom Schnittende: Kreide fällt hindurch.
    *[close] Mit Kreide eine Linie gerade quer über den Stoff ({ $cloth }) ziehen, { $length } vom Schnittende.
@@ -116,7 +121,7 @@ cutting-tags-alike = Für jedes Teil einen Zettel schreiben, so wie es in der Ze
  }, seiner Oberkante. Dieser Stoff hat keine rechte Stoffseite: Die Seite mit dem Zettel ist von jetzt an die linke.
     .check = { cutting-tags.check }
 # Wie, steht beim ersten Abschnitt des Stoffs.
-cutting-tags-again = Die Teile dieses Abschnitts ebenso mit Zetteln versehen.
+cutting-tags-again = Auch die Zettel dieses Abschnitts schreiben und jeden ebenso wie vorhin anstecken, sobald sein Teil zugeschnitten ist.
     .check = { cutting-tags.check }
 # Rechtecke, aus denen später Teile geschnitten werden.
 cutting-tags-cut-again = Wird später noch einmal zugeschnitten: { PIECE($pieces) }. Dort sagt der Zettel nur, welches Teil es ist; welche Kante oben ist, sagt der Schritt, der es zuschneidet.
@@ -194,15 +199,15 @@ cutting-lane-count = { $lanes ->
    *[other] { $lanes } Streifenbahnen
  }
 cutting-slit = { COUNT($tapes) ->
-    [one] Entlang der abgewandten Kante des Klebestreifens schneiden: { cutting-lane-count }. Wo der Stoff ihn verdeckt, eine Linie von Ende zu Ende ziehen.
-   *[other] Entlang der abgewandten Kante jedes Klebestreifens schneiden: { cutting-lane-count }. Wo der Stoff einen verdeckt, eine Linie von Ende zu Ende ziehen.
+    [one] Entlang der abgewandten Kante des Klebestreifens schneiden: { cutting-lane-count }. Wo der Stoff ihn verdeckt, von Ende zu Ende { cutting-line-put }.
+   *[other] Entlang der abgewandten Kante jedes Klebestreifens schneiden: { cutting-lane-count }. Wo der Stoff einen verdeckt, von Ende zu Ende { cutting-line-put }.
  }
 # Der Abschnitt ist länger als der Tisch.
 cutting-slit-beyond = { cutting-slit } Am Ende des Tischs die nächste Strecke nachziehen und entlang derselben Klebestreifen weiterschneiden.
 # Streifenbahnen an der abgewandten Webkante, bei gefaltetem Stoff an beiden, die dort aufeinanderliegen.
 cutting-slit-selvedge = { $folded ->
-    [yes] Die beiden Webkanten aufeinanderstecken. Mit Kreide eine Linie { $depth } von ihnen entfernt ziehen, von Ende zu Ende, und durch beide Lagen daran entlang schneiden: Streifenbahnen { $lanes }.
-   *[no] Mit Kreide eine Linie { $depth } von der abgewandten Webkante entfernt ziehen, von Ende zu Ende, und daran entlang schneiden: Streifenbahn { $lanes }.
+    [yes] Die beiden Webkanten aufeinanderstecken. { $depth } von ihnen entfernt, von Ende zu Ende, { cutting-line-put } und durch beide Lagen daran entlang schneiden: Streifenbahnen { $lanes }.
+   *[no] { $depth } von der abgewandten Webkante entfernt, von Ende zu Ende, { cutting-line-put } und daran entlang schneiden: Streifenbahn { $lanes }.
  }
     .check = Sie ist an beiden Enden und in der Mitte { $depth } von der Webkante entfernt.
     .tolerance = { $off }
@@ -232,7 +237,7 @@ cutting-lane = { $layer ->
    *[under] Von Streifenbahn { $lane }, der unteren Lage, { $depth } hoch, { $cuts } abschneiden.
  }
 # Ein kurzer Abschnitt, der ein Streifen ist: Ein Lineal genügt, kein Klebestreifen wird gelegt.
-cutting-strip-off = Am Schnittende von Abschnitt { $number } entlang { $length } messen, dort eine Linie rechtwinklig kreiden und an ihr entlang schneiden: Das ist { $piece }.
+cutting-strip-off = Am Schnittende von Abschnitt { $number } entlang { $length } messen, dort rechtwinklig { cutting-line-put } und an ihr entlang schneiden: Das ist { $piece }.
     .check = Es ist an beiden langen Kanten { $length } lang.
     .tolerance = { $off }
     .remedy = Das Ende rechtwinklig nachschneiden.
@@ -252,16 +257,19 @@ cutting-lay = Den Stoff ({ $cloth }) flach auf den Tisch legen, linke Stoffseite
 cutting-lay-alike = Den Stoff ({ $cloth }) flach auf den Tisch legen, gleich welche Stoffseite oben, ein Schnittende links und eine Seite, die eine Webkante hatte, vorn: die vordere Seite. Mit Gewichten beschweren.
     .check = { cutting-lay.check }
 # Nur in den beiden darunter gesagt.
-cutting-measure-on = Wo der Tisch endet, mit Kreide eine Querlinie ziehen und daran schreiben, wie weit sie vom Schnittende entfernt ist: dann den Stoff nachziehen und von dieser Linie aus weitermessen.
+cutting-measure-on = Wo der Tisch endet, quer { cutting-line-put } und aufschreiben, wie weit sie vom Schnittende entfernt ist: dann den Stoff nachziehen und von dieser Linie aus weitermessen.
 cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
     .check = { cutting-lay.check }
 cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
     .check = { cutting-lay.check }
-cutting-panel = { $mark } mit Kreide und Lineal anzeichnen: { $near-end } bis { $far-end } vom Schnittende, { $near-side } bis { $far-side } von der vorderen Seite.
+cutting-panel = { $net ->
+    [yes] { $mark } am Lineal entlang mit Stecknadeln abstecken:
+   *[no] { $mark } mit Kreide und Lineal anzeichnen:
+ } { $near-end } bis { $far-end } vom Schnittende, { $near-side } bis { $far-side } von der vorderen Seite.
     .check = Es ist an beiden Seiten { $length } lang und an beiden Enden { $width } breit.
     .tolerance = { $off }
     .remedy = Neu messen, immer vom Ende und von der Seite aus, nie von Bahn zu Bahn.
-cutting-round = Jede Bahn mit der Stoffschere entlang der Kreide ausschneiden, die äußerste zuerst.
+cutting-round = Jede Bahn mit der Stoffschere entlang ihrer Linien ausschneiden, die äußerste zuerst.
     .check = { $panels ->
         [one] { $panels } Bahn ausgeschnitten. Kein gerader Schnitt von Seite zu Seite trennt alle.
        *[other] { $panels } Bahnen ausgeschnitten. Kein gerader Schnitt von Seite zu Seite trennt alle.
@@ -278,7 +286,7 @@ cutting-over-end = Entlang der Linie { $at } vom Schnittende gerade durchschneid
 cutting-over-side = Entlang der Linie { $at } von der vorderen Seite gerade durchschneiden: Was neben { $marks } liegt, bleibt übrig.
 cutting-over-end-all = Entlang der Linie { $at } vom Schnittende gerade durchschneiden: Was neben den Bahnen liegt, bleibt übrig.
 cutting-over-side-all = Entlang der Linie { $at } von der vorderen Seite gerade durchschneiden: Was neben den Bahnen liegt, bleibt übrig.
-cutting-trim = Entlang der Kreide abschneiden, was neben { $marks } übrig bleibt.
+cutting-trim = Entlang der Linien abschneiden, was neben { $marks } übrig bleibt.
 
 ## Nach dem letzten Schnitt
 

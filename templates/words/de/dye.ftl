@@ -48,5 +48,5 @@ dye-rinse-trim = Nach dem Merkblatt im Bad abkühlen lassen, dann spülen.
     .check = Das Wasser läuft klar: So färbt die Borte den Stoff in der Wäsche nicht.
     .remedy = Noch einmal spülen.
 dye-dry-trim = An der Luft trocknen, nicht in der Sonne, flach um ein Brett gewickelt, damit sie nicht knittert.
-    .check = Sie kann eingelaufen sein: nachmessen, sie ist so lang, wie die Liste verlangt.
+    .check = Sie kann eingelaufen sein: nachmessen, es sind noch mindestens { $needed }: so viel wird angenäht.
     .remedy = Zu kurz: den Rest in einem eigenen Bad mit denselben Gewichten färben.

@@ -62,7 +62,7 @@ gather-thread-needle = Doppelten Faden in eine Handnadel fädeln, für Vorstiche
 gather-set-machine = { rows-set-machine }
 gather-first-row = { $first-row } neben der Schnittkante eine Kräuselnaht steppen. { rows-runs }
 gather-second-row = Ebenso eine zweite Kräuselnaht steppen, { $second-row } neben der Schnittkante, { $apart } neben der ersten.
-    .check = Die beiden Kräuselnähte laufen nebeneinander und kreuzen sich nicht.
+    .check = Die Kräuselnähte kreuzen sich nicht.
 gather-wind-tails = { $in-runs ->
     [yes] An einem Ende jeder Teilstrecke eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.
    *[no] An einem Ende der Kräuselnähte eine Stecknadel quer einstecken und die Fadenenden in Form einer Acht herumwickeln.

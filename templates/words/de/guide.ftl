@@ -11,7 +11,13 @@ letters-skip-run = { $first } bis { $last }
 
 ## Vor einem Schritt
 
-machine-trial = Die neue Nadel einsetzen. Zur Probe { $trial } auf einem doppelten Stoffrest nähen, { $stitch }.
+# $bobbins: wie viele volle alle Nähte brauchen; 0, wo niemand weiß, was eine fasst. $bobbin-thread: der Faden auf allen zusammen.
+machine-wind = { $bobbins ->
+    [0] Zwei Spulen mit dem Faden der Nähte aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden. Eine leere vor der nächsten Naht wieder aufspulen.
+    [one] { $bobbins } Spule mit dem Faden der Nähte aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden.
+   *[other] { $bobbins } Spulen mit dem Faden der Nähte aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden.
+ }
+machine-trial = Die neue Nadel einsetzen. { machine-wind } Zur Probe { $trial } auf einem doppelten Stoffrest nähen, { $stitch }.
     .check = Die Stiche sehen auf beiden Seiten gleich aus, und der Stoff liegt flach.
     .remedy = Ober- und Unterfaden neu einfädeln. Schlingen unten: die Oberfadenspannung eine Zahl höher stellen; Schlingen oben: eine Zahl niedriger.
 overlocker-trial = Zur Probe { $trial } an der Kante eines doppelten Stoffrests mit der Overlock versäubern.
@@ -19,7 +25,8 @@ overlocker-trial = Zur Probe { $trial } an der Kante eines doppelten Stoffrests 
     .remedy = Kante wellig: den Differentialtransport eine Zahl höher stellen; eingezogen: eine Zahl niedriger. Stehen Schlingen über die Kante: beide Greifer um eine Zahl fester stellen.
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 machine-zip-open = Den Reißverschluss eine Handbreit öffnen, so dass der Schieber unter den kommenden Steppnähten liegt.
-marks-on-net = Kreide fällt durch { $net }. Wo diese Anleitung eine Markierung verlangt, dort eine Schlinge aus farbigem Faden um einen Steg knüpfen: Man sieht sie von beiden Seiten. Zweimal knoten, damit sie bleibt. Am Ende die Schlingen herausschneiden.
+marks-on-net = Kreide fällt durch { $net }. Wo diese Anleitung eine Kante markieren lässt, { $clear } neben der Schnittkante eine Schlinge aus buntem Faden mit zwei Knoten um einen Steg knüpfen: Dort erreicht sie keine Naht, keine Overlock und kein Bund. Eine Schlinge herausschneiden, ehe ein Umschlag sie verdeckt, alle anderen am Ende.
+lines-on-net = Auf { $net } bleibt keine Linie. Wo eine gezogen werden soll, dort Klebestreifen aus Papier am Lineal entlang auflegen oder einen Faden feststecken, und beides abnehmen, wenn die Linie ausgedient hat.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
 practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung für Nähte aufschreiben, dann den längsten Stich und die Spannung eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.
     .check = Die Fäden gleiten, ohne zu reißen, und der Stoff ist gleichmäßig gekräuselt.
@@ -27,8 +34,11 @@ practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfade
 # $left: Faden auf der alten Spule, von der Länge auf einer vollen.
 bobbin-fresh = Mit einer frischen Spule beginnen.
     .check = Auf der alten sind etwa { $left } von { $full } übrig: zu wenig für die nächste Naht.
-bobbin-fresh-within = Wenn { $sewn } der { $rows } Nähte dieses Schritts genäht sind, eine frische Spule einsetzen.
-    .check = { bobbin-fresh.check }
+bobbin-fresh-within = { $sewn ->
+    [one] Eine volle Spule bereitlegen: Sie wird eingesetzt, wenn die erste der { $rows } Nähte genäht ist, die jetzt kommen.
+   *[other] Eine volle Spule bereitlegen: Sie wird eingesetzt, wenn { $sewn } der { $rows } Nähte genäht sind, die jetzt kommen.
+ }
+    .check = Auf der alten sind dann etwa { $left } von { $full } übrig: zu wenig für die nächste Naht.
 bobbin-spare = { $spare ->
     [one] { $spare } Ersatzspule aufspulen: Jede dieser langen Nähte braucht mehr Faden, als eine Spule fasst.
    *[other] { $spare } Ersatzspulen aufspulen: Jede dieser langen Nähte braucht mehr Faden, als eine Spule fasst.
@@ -62,8 +72,8 @@ last-look-length = Aufhängen und von der oberen Kante bis zum Saum messen: { $t
     .remedy = Hängt eine Seite tiefer, dort nach einer Naht suchen, die schmaler genäht ist, und sie neu nähen.
 # Der Saum ist vorn höher geschnitten als hinten.
 last-look-dips = { $train ->
-    [yes] Die Schleppe herablassen. Das Kleidungsstück aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an beiden Seiten { $side }, hinten { $back }.
-   *[no] Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, an beiden Seiten { $side }, hinten { $back }.
+    [yes] Die Schleppe herablassen. Das Kleidungsstück aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, entlang beider Seitennähte { $side }, hinten { $back }.
+   *[no] Aufhängen und von der oberen Kante bis zum Saum messen: vorn { $front }, entlang beider Seitennähte { $side }, hinten { $back }.
  }
     .check = Links und rechts ist es gleich viel, und der Saum fällt gleichmäßig nach hinten.
     .tolerance = { $off } mehr oder weniger

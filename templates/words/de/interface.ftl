@@ -10,7 +10,7 @@ interface-cut = { $pieced ->
 # $dots: was der Stoff verträgt, höchstens was der Kleber braucht.
 interface-iron = { $dots ->
     [1] Das Bügeleisen auf einen Punkt stellen, 110 °C, ohne Dampf: Mehr verträgt { PIECE($piece) } nicht. Erst einen Rest der Einlage auf ein Reststück bügeln. Was ihr Merkblatt sagt, geht vor.
-   *[2] Das Bügeleisen auf zwei Punkte stellen, 150 °C, ohne Dampf. Erst einen Rest der Einlage auf ein Reststück bügeln. Was ihr Merkblatt sagt, geht vor.
+   *[2] Das Bügeleisen auf zwei Punkte stellen, 150 °C, seinen Dampf aus: Das feuchte Bügeltuch gibt so viel, wie nötig ist. Erst einen Rest der Einlage auf ein Reststück bügeln. Was ihr Merkblatt sagt, geht vor.
  }
     .check = Der Rest lässt sich nicht abziehen, und der Stoff hat sich nicht verändert.
     .remedy = Länger pressen; hilft das nicht, nach einer Einlage fragen, die zu diesem Stoff passt.

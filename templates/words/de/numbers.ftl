@@ -22,6 +22,8 @@ number-is = { $name ->
     [beneath] Untertritt
     [beside] Abstand daneben
     [beyond] Abstand darüber hinaus
+    [bobbin-thread] Faden auf den Spulen
+    [bobbins] wie viele Spulen
     [bone-length] Länge des Reifenbands
     [both-sides] beide Seiten zusammen
     [broad] breites Ende
@@ -148,6 +150,7 @@ number-is = { $name ->
     [narrow] schmales Ende
     [near] zur nahen Ecke
     [near-fold] neben dem Bruch
+    [needed] Länge, die angenäht wird
     [next] die nächste
     [now] die Öffnung, wie sie jetzt ist
     [number] welche

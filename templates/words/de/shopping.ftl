@@ -23,11 +23,11 @@ shopping-no-price = kein Preis
 shopping-thread = { $looped ->
     [yes] { $reels ->
         [one] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rolle gleichzeitig auf der Maschine
-       *[other] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf der Maschine
+       *[other] Nadel { $needle }, Spule { $bobbin }, Greifer { $looper }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf den Maschinen
     }
    *[no] { $reels ->
         [one] Nadel { $needle }, Spule { $bobbin }, { $waste } Verschnitt; { $reels } Rolle gleichzeitig auf der Maschine
-       *[other] Nadel { $needle }, Spule { $bobbin }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf der Maschine
+       *[other] Nadel { $needle }, Spule { $bobbin }, { $waste } Verschnitt; { $reels } Rollen gleichzeitig auf den Maschinen
     }
  }
 # $bobbins (Zahl)

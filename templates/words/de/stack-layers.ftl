@@ -1,7 +1,7 @@
 ### Kanten ineinanderlegen und als eine Kante halten, Lage für Lage.
 
 stack-layers-title = { $count } Lagen zusammenlegen: { EDGE($stack, form: "bare") }
-stack-layers-aim = { $count } Lagen sind eine Kante von { $length }. Von hier an heißen sie { EDGE($stack, form: "bare") }.
+stack-layers-aim = Eine Kante von { $length }, von hier an { EDGE($stack, form: "bare") } genannt.
 # Eine einzige Lage: Nichts bleibt zu tun.
 stack-layers-title-single = { PIECE($pieces) } bereitlegen
 stack-layers-aim-single = Die Lage ist bereit.
@@ -66,20 +66,26 @@ stack-layers-nest = { $ring ->
           *[pins] In diesem Viertel die Nadeln herausnehmen und die Mehrweite neu verteilen.
        }
      }
+# Nur in den Prüfungen darunter gesagt: wo eine Lage neben der davor endet.
+stack-layers-ends = { $ends ->
+    [above] { " " }Ihre Unterkante endet { $by } über der der Lage davor.
+    [below] { " " }Ihre Unterkante endet { $by } unter der der Lage davor.
+   *[level] { "" }
+ }
 stack-layers-put-in = { $ring ->
     [yes] { PIECE($layer) } hineinstecken, { stack-layers-way }. { stack-layers-meet }
    *[no] { PIECE($layer) } dahinterlegen, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-lined = { PIECE($layer, at: "start") } hängt schon dahinter: glatt streichen. { stack-layers-meet }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Die { $copies } Ringe von { PIECE($layer) } hineinstecken, { stack-layers-way }. { stack-layers-meet }
    *[no] Die { $copies } Stücke von { PIECE($layer) } dahinterlegen, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 
 ## Alle halten

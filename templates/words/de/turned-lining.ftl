@@ -57,10 +57,16 @@ turned-lining-sew = { $seam-width } neben der Kante durch alle Lagen steppen, la
 
 ## Wenden
 
+# Nur im Satz darunter gesagt: wo das Futter endet.
+turned-lining-ends = { $ends ->
+    [above] { " " }Der Saum des Futters endet { $by } über dem der Lagen.
+    [below] { " " }Der Saum des Futters endet { $by } unter dem der Lagen.
+   *[level] { "" }
+ }
 turned-lining-turn = { PIECE($lining) } oben hinüberheben und nach innen fallen lassen. Den Bund nach oben ziehen.
     .check = { $out ->
         [yes] Innen wie außen ist keine offene Kante und keine Kräuselnaht zu sehen. Die Öffnung des Tunnels liegt innen, und die rechte Stoffseite des Futters liegt an den Lagen.
        *[no] Innen wie außen ist keine offene Kante und keine Kräuselnaht zu sehen. Die Öffnung des Tunnels liegt innen, und die rechte Stoffseite des Futters zeigt zu den Beinen.
-     }
+     }{ turned-lining-ends }
     .remedy = Liegt die Öffnung außen, wurde der Bund verkehrt angenäht: beide Nähte auftrennen und ihn wenden.
 turned-lining-press = Die Naht von innen leicht bügeln, die Nahtzugaben zum Saum.

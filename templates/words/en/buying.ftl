@@ -46,7 +46,10 @@ fastener = { $kind ->
 # Thread.
 use-seams = all seams
 # Said behind the use of thread.
-use-reels-at-once = the overlocker takes { $reels } reels at once
+use-reels-at-once = { $sewing ->
+    [0] the overlocker takes { $reels } reels at once
+   *[other] the overlocker takes { $reels } reels at once, and the sewing machine one beside them
+ }
 use-bobbins = { $bobbins ->
     [one] wind { $bobbins } bobbin first
    *[other] wind { $bobbins } bobbins first

@@ -9,8 +9,9 @@ caution-needle-teeth = A needle that strikes the teeth or a stop of the zip brea
 caution-ripper = A seam ripper slips: put a pin across each end of the slit, and cut towards a pin, never towards your hand.
 caution-ripper-row = A seam ripper slips: lay the work on the table, and push it along the row, never towards your hand.
 caution-awl = An awl goes through a hand as through cloth: push it into cork or a folded towel on the table, never towards your palm or over your lap.
+caution-cutting = Cut away from your body and your other hand, and close or cover shears and rotary cutter each time you put them down.
 caution-shears = Shears cut fingers as well as cloth: keep your other hand well away from the blades.
-caution-iron = The iron and its steam burn: keep fingers clear of the fold, stand the iron up between presses, and switch it off when you go on with something else.
+caution-iron = The iron and its steam burn: keep fingers off the fold, stand it up between presses, switch it off for any other work.
 caution-iron-marks = Heat sets some markers and waxy chalks for good: try chalk, marker and iron on an offcut first, and take a mark out before the iron comes near it, but for those inside the seam margins.
 # The cloth melts: nylon, acetate, or a fibre that is not known.
 caution-iron-melts = { caution-iron } Nylon and net melt under a hot iron and stick to the skin: low heat, no steam, a dry press cloth, and never iron them on the body.

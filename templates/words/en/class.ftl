@@ -58,7 +58,7 @@ class-unpriced = Without a price, and not in these sums: { $materials }.
 # $reels (number): how many one machine takes at once.
 class-reels = { $reels ->
     [one] Reels are counted for all the thread together. Machines that sew at the same time need a reel each.
-   *[other] Reels are counted for all the thread together. Machines that sew at the same time need up to { $reels } reels each.
+   *[other] Reels are counted for all the thread together. Places where people sew at the same time need up to { $reels } reels each.
  }
 class-shopping-file = The list for the shop
 class-materials-file = The materials as a table

@@ -90,14 +90,16 @@ duration = { $hours ->
 # Behind the head of an operation whose sentences are done on several pieces: $copies. $last: the letter of the last.
 all-of-it = { $copies ->
     [2] { $runs ->
-        [yes] Make both, each with its box. Do a sentence with both, then the next; where it says so, do several with one, then with the other.
-       *[no] This is done at two places alike. Do each sentence with boxes a and b at one, then at the other, before you go on to the next sentence.
+        [yes] Make both: a sentence with both, then the next; where it says so, several with one, then with the other.
+       *[no] Make both: do each sentence with boxes a and b at one, then at the other, before you go on to the next.
     }
    *[other] { $runs ->
-        [yes] Make all { $copies }. Do a sentence marked a to { $last } with all of them, then the next; where it says so, do several with one, then with the next.
-       *[no] Make all { $copies }. Do each sentence marked a to { $last } with one piece after the other, before you go on to the next sentence.
+        [yes] Make all { $copies }: a sentence marked a to { $last } with all of them, then the next; where it says so, several with one, then with the next.
+       *[no] Make all { $copies }: do each sentence marked a to { $last } with one after the other, before you go on to the next.
     }
  }
+# The remedy of a sentence that is word for word that of an earlier one in the same operation.
+remedy-again = As at { $sentence }.
 # Behind the first of several sentences that are all done on one piece before the next piece.
 run-of-sentences = { $copies ->
     [2] sentences { $first } to { $last } with one, then with the other
@@ -175,10 +177,12 @@ gore-place = { $place ->
     [back] back
    *[side] side
  }
+# Said only inside the message below: a gore with its number in the row.
+close-row-gore = no. { $number } { gore-place }
 # Gores with places of their own. $at-side: whether the seam lies at the side at every height.
 close-row = { $at-side ->
-    [yes] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
-   *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
+    [yes] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. Chalk its number on the wrong side of each. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
+   *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. Chalk its number on the wrong side of each. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
  }
     .check = The last one is sewn to the first.
 # Gores that meet with sides of unequal length.
@@ -227,7 +231,7 @@ fire-label-write = Write KEEP AWAY FROM FIRE in two lines on { $label-tape } of 
 
 ## Rows of long stitches that are pulled
 
-rows-set-machine = Set the machine for gathering: the longest stitch, { $long-stitch } mm or near it, and the upper tension one number below that for seams. Keep the number for seams written down.
+rows-set-machine = Set the machine for gathering: the longest stitch, about { $long-stitch } mm, and the upper tension one number below that for seams, which stays written down.
 # Said only inside other messages. $per-run: over how many of the marked parts a run goes.
 rows-runs = { $in-runs ->
     [yes] { $per-run ->
@@ -287,6 +291,8 @@ fibre = { $fibre ->
  }
 # Said only inside the messages below. $supply: what nobody told the fibre of.
 iron-unknown = the { $supply }, whose fibre is not known
+# The heat is that of a trim, a zip or another cloth, and not of the cloth that is pressed.
+iron-fibre-of = the { $fibre } of the { $supply }, which takes the least heat here
 # Dots of care labels: ISO 3758.
 iron-set-three-dots = Set the iron for { $fibre }: three dots, 200 °C, with steam. Try it on an offcut first.
 iron-set-two-dots = Set the iron for { $fibre }: two dots, 150 °C, through a press cloth. Try it on an offcut first.
@@ -301,16 +307,16 @@ seam-named = { $which ->
    *[only] the seam
  }
 tag-seam = { $opened ->
-    [yes] Tie a bright thread into the seam with the opening, below it, { $down } from the top edge. It is the side seam from which all marks are measured.
+    [yes] On the right side tie a bright thread into the seam with the opening, below it, { $down } from the top edge: all marks are measured from this side seam.
    *[no] { $which ->
-        [numbered] Tie a bright thread into { seam-named }, { $down } below its top end. It is the side seam from which all marks are measured.
-        [any] Tie a bright thread into one of these seams, { $down } below its top end. It is the side seam from which all marks are measured.
-       *[only] Tie a bright thread into this seam, { $down } below its top end. It is the side seam from which all marks are measured.
+        [numbered] On the right side tie a bright thread into { seam-named }, { $down } below its top end: all marks are measured from this side seam.
+        [any] On the right side tie a bright thread into one of these side seams, { $down } below the top: all marks are measured from it.
+       *[only] On the right side tie a bright thread into this side seam, { $down } below the top: all marks are measured from it.
     }
  }
     .check = { $low ->
-        [yes] The thread lies where the seam is sewn.
-       *[no] The thread lies nearer to the top edge than to the bottom edge.
+        [yes] It lies where the seam is sewn, its knot on the right side.
+       *[no] It lies nearer to the top edge than to the bottom edge, its knot on the right side: there it can be drawn out later.
      }
 
 ## A gap that is unpicked in an upright seam

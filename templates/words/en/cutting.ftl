@@ -86,6 +86,11 @@ cutting-fold-alike = Fold the { $cloth } lengthwise, so that its two long edges 
 
 ## A section
 
+# Said only inside the messages below. $net: chalk falls through it.
+cutting-line-put = { $net ->
+    [yes] set a row of pins
+   *[no] chalk a line
+ }
 cutting-chalk = { $made ->
     [net] Set a row of pins straight across the { $cloth }, along the holes, { $length } from its cut end: chalk falls through.
    *[close] Chalk a line straight across the { $cloth }, { $length } from its cut end.
@@ -116,7 +121,7 @@ cutting-tags-alike = Write paper tags as on the drawing of the section{ $taped -
  }. Pin each on as its piece is cut, near the edge that is up there, its top. This cloth has no right side: the tagged face is the wrong side.
     .check = { cutting-tags.check }
 # How is said at the first section of the cloth.
-cutting-tags-again = Tag the pieces of this section in the same way.
+cutting-tags-again = Write the tags of this section too, and pin each on as its piece is cut, in the same way as before.
     .check = { cutting-tags.check }
 # Rectangles that pieces are cut from later on.
 cutting-tags-cut-again = To be cut once more later: { PIECE($pieces) }. There the tag says only which piece it is; the step that cuts it says which edge is up.
@@ -194,15 +199,15 @@ cutting-lane-count = { $lanes ->
    *[other] { $lanes } lanes
  }
 cutting-slit = { COUNT($tapes) ->
-    [one] Cut along the far side of the tape: { cutting-lane-count }. Where cloth hides a tape, rule a line from end to end.
-   *[other] Cut along the far side of each tape: { cutting-lane-count }. Where cloth hides a tape, rule a line from end to end.
+    [one] Cut along the far side of the tape: { cutting-lane-count }. Where cloth hides a tape, { cutting-line-put } from end to end.
+   *[other] Cut along the far side of each tape: { cutting-lane-count }. Where cloth hides a tape, { cutting-line-put } from end to end.
  }
 # The section is longer than the table.
 cutting-slit-beyond = { cutting-slit } At the end of the table draw the next stretch over and go on along the same tapes.
 # Lanes at the far selvedge, or on folded cloth at both, which lie together there.
 cutting-slit-selvedge = { $folded ->
-    [yes] Pin the two selvedges together. Chalk a line { $depth } from them, from end to end, and cut along it through both layers: lanes { $lanes }.
-   *[no] Chalk a line { $depth } from the far selvedge, from end to end, and cut along it: lane { $lanes }.
+    [yes] Pin the two selvedges together. { $depth } from them { cutting-line-put } from end to end, and cut along it through both layers: lanes { $lanes }.
+   *[no] { $depth } from the far selvedge { cutting-line-put } from end to end, and cut along it: lane { $lanes }.
  }
     .check = It is { $depth } from the selvedge at both ends and in the middle.
     .tolerance = { $off }
@@ -232,7 +237,7 @@ cutting-lane = { $layer ->
    *[under] From lane { $lane }, the under layer, { $depth } deep, cut { $cuts }.
  }
 # A short section that is one strip: a ruler does, and no tape is laid.
-cutting-strip-off = Measure { $length } along the cut end of section { $number }, chalk a line square across and cut along it: that is { $piece }.
+cutting-strip-off = Measure { $length } along the cut end of section { $number }, { cutting-line-put } square across and cut along it: that is { $piece }.
     .check = It is { $length } long at both its long edges.
     .tolerance = { $off }
     .remedy = Straighten the end that is askew.
@@ -252,16 +257,19 @@ cutting-lay = Lay the { $cloth } flat on the table, wrong side up, a cut end at 
 cutting-lay-alike = Lay the { $cloth } flat on the table, either face up, a cut end at your left and a side that had a selvedge near you: the near side. Lay weights on it.
     .check = { cutting-lay.check }
 # Said only inside the two below.
-cutting-measure-on = Where the table ends, chalk a line across and write on it how far it is from the cut end: then draw the cloth on and measure on from that line.
+cutting-measure-on = Where the table ends, { cutting-line-put } across and write down how far it is from the cut end: then draw the cloth on and measure on from that line.
 cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
     .check = { cutting-lay.check }
 cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
     .check = { cutting-lay.check }
-cutting-panel = Chalk { $mark } with a ruler: { $near-end } to { $far-end } from the cut end, { $near-side } to { $far-side } from the near side.
+cutting-panel = { $net ->
+    [yes] With rows of pins along a ruler mark { $mark }:
+   *[no] Chalk { $mark } with a ruler:
+ } { $near-end } to { $far-end } from the cut end, { $near-side } to { $far-side } from the near side.
     .check = It is { $length } long on both sides and { $width } wide at both ends.
     .tolerance = { $off }
     .remedy = Measure again from the end and the edge, never from panel to panel.
-cutting-round = Cut round each panel along its chalk with shears, the outermost first.
+cutting-round = Cut round each panel along its lines with shears, the outermost first.
     .check = { $panels ->
         [one] { $panels } panel cut. No straight cut from side to side parts them all.
        *[other] { $panels } panels cut. No straight cut from side to side parts them all.
@@ -278,7 +286,7 @@ cutting-over-end = Cut straight through along the line { $at } from the cut end:
 cutting-over-side = Cut straight through along the line { $at } from the near side: what lies beside { $marks } stays over.
 cutting-over-end-all = Cut straight through along the line { $at } from the cut end: what lies beside the panels stays over.
 cutting-over-side-all = Cut straight through along the line { $at } from the near side: what lies beside the panels stays over.
-cutting-trim = Cut off what stays over beside { $marks }, along the chalk.
+cutting-trim = Cut off what stays over beside { $marks }, along the lines.
 
 ## After the last cut
 

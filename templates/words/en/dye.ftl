@@ -48,5 +48,5 @@ dye-rinse-trim = Let it cool in the bath as the sheet says, then rinse it.
     .check = The water runs clear: the trim will not stain the cloth when it is washed.
     .remedy = Rinse again.
 dye-dry-trim = Dry it in the air, out of the sun, wound flat round a board so that it does not crease.
-    .check = It may have shrunk: measure it, and it is as long as the list asks.
+    .check = It may have shrunk: measure it, and at least { $needed } of it is there: so much is sewn on.
     .remedy = Too short: dye the rest in a bath of its own, by the same weights.

@@ -9,11 +9,11 @@ gather-aim = { $cloth } of cloth lies in { $short }: { $ratio } to 1.
 # $marked: the layers bear their marks already.
 gather-hold-layers = { $layers ->
     [2] { $marked ->
-        [yes] Hold both layers together, edges level, and work through both. The marks of the layers are those of the gathers.
+        [yes] Hold both layers together, edges level, and work through both: their marks are those of the gathers.
        *[no] Hold both layers together, edges level, and work through both.
     }
    *[other] { $marked ->
-        [yes] Hold all { $layers } layers together, edges level, and work through all of them. The marks of the layers are those of the gathers.
+        [yes] Hold all { $layers } layers together, edges level, and work through all of them: their marks are those of the gathers.
        *[no] Hold all { $layers } layers together, edges level, and work through all of them.
     }
  }
@@ -62,7 +62,7 @@ gather-thread-needle = Thread a hand needle with a double thread for running sti
 gather-set-machine = { rows-set-machine }
 gather-first-row = Sew a row { $first-row } from the cut edge. { rows-runs }
 gather-second-row = Sew a second row the same way, { $second-row } from the cut edge, { $apart } from the first.
-    .check = The two rows run side by side and do not cross.
+    .check = The rows do not cross.
 gather-wind-tails = { $in-runs ->
     [yes] At one end of each run, put a pin across and wind the thread tails round it in a figure of eight.
    *[no] At one end of the rows, put a pin across and wind the thread tails round it in a figure of eight.

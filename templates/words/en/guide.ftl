@@ -11,7 +11,13 @@ letters-skip-run = { $first } to { $last }
 
 ## Before a step
 
-machine-trial = Put in the new needle. For a trial sew { $trial } on a doubled offcut, { $stitch }.
+# $bobbins: how many full ones all rows take; 0 where nobody knows what one holds. $bobbin-thread: the thread on all of them together.
+machine-wind = { $bobbins ->
+    [0] wind two bobbins with the thread of the seams: all rows take about { $bobbin-thread } of lower thread. Wind an empty one again before the next row.
+    [one] wind { $bobbins } bobbin with the thread of the seams: all rows take about { $bobbin-thread } of lower thread.
+   *[other] wind { $bobbins } bobbins with the thread of the seams: all rows take about { $bobbin-thread } of lower thread.
+ }
+machine-trial = Put in the new needle and { machine-wind } For a trial sew { $trial } on a doubled offcut, { $stitch }.
     .check = The stitches look alike on both faces, and the cloth lies flat.
     .remedy = Thread upper and lower thread anew. Loops beneath: set the upper tension a number higher; loops on top: a number lower.
 overlocker-trial = For a trial overlock { $trial } along the edge of a doubled offcut.
@@ -19,7 +25,8 @@ overlocker-trial = For a trial overlock { $trial } along the edge of a doubled o
     .remedy = Edge wavy: set the differential feed a number higher; drawn in: a number lower. Loops that stand off the edge: tighten both loopers by a number.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 machine-zip-open = Open the zip a hand's width, so that the slider lies below the rows to come.
-marks-on-net = Chalk falls through { $net }. Wherever this guide has it marked, tie a loop of bright thread round a strand at the place: it shows on both faces. Knot it twice, so that it stays. Cut the loops out at the end.
+marks-on-net = Chalk falls through { $net }. Where this guide has an edge marked, knot a loop of bright thread twice round a strand { $clear } in from the cut edge: no seam, overlocker or band reaches it there. Cut a loop out before a fold hides it, and all others at the end.
+lines-on-net = No line shows on { $net }. Where one is to be drawn, lay paper tape along a ruler there, or a thread held by pins, and take it off when the line has served.
 # $flat: of an offcut; it is drawn up as much as the work will be.
 practise-gathering = Practise on { $flat } of offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew rows { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.
     .check = The threads slide without breaking, and the folds lie evenly.
@@ -27,8 +34,11 @@ practise-gathering = Practise on { $flat } of offcut: write down the upper tensi
 # $left: thread left on the old bobbin, of the length on a full one.
 bobbin-fresh = Start with a fresh bobbin.
     .check = About { $left } of the { $full } is left on the old one: too little for the next row.
-bobbin-fresh-within = When { $sewn } of the { $rows } rows of this step are sewn, put in a fresh bobbin.
-    .check = { bobbin-fresh.check }
+bobbin-fresh-within = { $sewn ->
+    [one] Lay a full bobbin ready: it goes in once the first of the { $rows } rows to come is sewn.
+   *[other] Lay a full bobbin ready: it goes in once { $sewn } of the { $rows } rows to come are sewn.
+ }
+    .check = About { $left } of the { $full } will then be left on the old one: too little for the next row.
 bobbin-spare = { $spare ->
     [one] Wind { $spare } spare bobbin: each of these long rows takes more thread than one holds.
    *[other] Wind { $spare } spare bobbins: each of these long rows takes more thread than one holds.
@@ -62,8 +72,8 @@ last-look-length = Hang it up and measure from the top edge to the hem: { $to-he
     .remedy = If one side hangs lower, look there for a seam that was sewn narrower, and sew it again.
 # The hem is cut higher in front than behind.
 last-look-dips = { $train ->
-    [yes] Let the train down. Hang the garment up and measure from the top edge to the hem: { $front } in front, { $side } at both sides, { $back } behind.
-   *[no] Hang it up and measure from the top edge to the hem: { $front } in front, { $side } at both sides, { $back } behind.
+    [yes] Let the train down. Hang the garment up and measure from the top edge to the hem: { $front } in front, { $side } along both side seams, { $back } behind.
+   *[no] Hang it up and measure from the top edge to the hem: { $front } in front, { $side } along both side seams, { $back } behind.
  }
     .check = Left and right are alike, and the hem falls evenly towards the back.
     .tolerance = { $off } more or less

@@ -10,7 +10,7 @@ interface-cut = { $pieced ->
 # $dots: what the cloth takes, no more than the glue needs.
 interface-iron = { $dots ->
     [1] Set the iron to one dot, 110 °C, no steam: { PIECE($piece) } takes no more. Fuse a scrap of the interfacing to an offcut first. What its leaflet says goes before all this.
-   *[2] Set the iron to two dots, 150 °C, no steam. Fuse a scrap of the interfacing to an offcut first. What its leaflet says goes before all this.
+   *[2] Set the iron to two dots, 150 °C, its own steam off: the damp press cloth makes what is needed. Fuse a scrap of the interfacing to an offcut first. What its leaflet says goes before all this.
  }
     .check = The scrap can't be peeled off, and the cloth has not changed.
     .remedy = Press longer; if that does not help, ask for an interfacing that goes with this cloth.

@@ -22,6 +22,8 @@ number-is = { $name ->
     [beneath] the end beneath
     [beside] how far beside
     [beyond] how far beyond
+    [bobbin-thread] thread on the bobbins
+    [bobbins] how many bobbins
     [bone-length] length of the boning
     [both-sides] both sides together
     [broad] wide end
@@ -148,6 +150,7 @@ number-is = { $name ->
     [narrow] narrow end
     [near] to the near corner
     [near-fold] beside the fold
+    [needed] length that is sewn on
     [next] the next
     [now] the opening as it is now
     [number] which one

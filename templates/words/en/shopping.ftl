@@ -23,11 +23,11 @@ shopping-no-price = no price
 shopping-thread = { $looped ->
     [yes] { $reels ->
         [one] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reel on the machine at once
-       *[other] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reels on the machine at once
+       *[other] needle { $needle }, bobbin { $bobbin }, looper { $looper }, { $waste } for waste; { $reels } reels on the machines at once
     }
    *[no] { $reels ->
         [one] needle { $needle }, bobbin { $bobbin }, { $waste } for waste; { $reels } reel on the machine at once
-       *[other] needle { $needle }, bobbin { $bobbin }, { $waste } for waste; { $reels } reels on the machine at once
+       *[other] needle { $needle }, bobbin { $bobbin }, { $waste } for waste; { $reels } reels on the machines at once
     }
  }
 # $bobbins (number)

@@ -1,7 +1,7 @@
 ### Lay edges inside one another and hold them as one edge, layer by layer.
 
 stack-layers-title = Lay { $count } layers together: { EDGE($stack) }
-stack-layers-aim = { $count } layers are one edge of { $length }. From here on they are called { EDGE($stack) }.
+stack-layers-aim = One edge of { $length }, from here on called { EDGE($stack) }.
 # A single layer: nothing is left to do.
 stack-layers-title-single = Set { PIECE($pieces) } ready
 stack-layers-aim-single = The layer is ready.
@@ -66,20 +66,26 @@ stack-layers-nest = { $ring ->
           *[pins] Take out the pins of that quarter and share the looseness out again.
        }
      }
+# Said only inside the checks below: where a layer ends beside the one before.
+stack-layers-ends = { $ends ->
+    [above] { " " }Its lower edge ends { $by } above that of the layer before.
+    [below] { " " }Its lower edge ends { $by } below that of the layer before.
+   *[level] { "" }
+ }
 stack-layers-put-in = { $ring ->
     [yes] Put { PIECE($layer) } inside, { stack-layers-way }. { stack-layers-meet }
    *[no] Lay { PIECE($layer) } behind, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-lined = Smooth { PIECE($layer) }, which hangs behind already. { stack-layers-meet }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Put the { $copies } rings of { PIECE($layer) } inside, { stack-layers-way }. { stack-layers-meet }
    *[no] Lay the { $copies } pieces of { PIECE($layer) } behind, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 
 ## Hold all of them
@@ -92,13 +98,13 @@ stack-layers-pin-through = { $hold ->
    *[pins] When all layers are in, put the pins through all of them: at the marks first, then every { $spacing }.
  }
 stack-layers-sew = { $count ->
-    [2] Sew both layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
-   *[other] Sew all { $count } layers together { $from-edge } from the edge, { $length }, with the longest stitch. This row stays in.
+    [2] Sew both layers together { $from-edge } from the edge, { $length }, longest stitch. This row stays.
+   *[other] Sew all { $count } layers together { $from-edge } from the edge, { $length }, longest stitch. This row stays.
  }
 # A short stitch: the gathers in the layers are held for good.
 stack-layers-sew-short = { $count ->
-    [2] Sew both layers together { $from-edge } from the edge, { $stitch }, { $length }. This row stays in.
-   *[other] Sew all { $count } layers together { $from-edge } from the edge, { $stitch }, { $length }. This row stays in.
+    [2] Sew both layers together { $from-edge } from the edge, { $stitch }, { $length }. This row stays.
+   *[other] Sew all { $count } layers together { $from-edge } from the edge, { $stitch }, { $length }. This row stays.
  }
     .check = Every layer is caught, and no gathers are pushed into a fold.
     .remedy = Unpick that hand's width, pin it closer and sew it again.

@@ -57,10 +57,16 @@ turned-lining-sew = Sew { $seam-width } from the edge through all, slowly, for t
 
 ## Turn
 
+# Said only inside the message below: where the lining ends.
+turned-lining-ends = { $ends ->
+    [above] { " " }The lining ends { $by } above the hem of the layers.
+    [below] { " " }The lining ends { $by } below the hem of the layers.
+   *[level] { "" }
+ }
 turned-lining-turn = Lift { PIECE($lining) } over the top and let it fall inside. Pull the band up.
     .check = { $out ->
         [yes] No raw edge and no gathering row shows, inside or outside. The opening of the channel is inside, and the right side of the lining lies against the layers.
        *[no] No raw edge and no gathering row shows, inside or outside. The opening of the channel is inside, and the right side of the lining faces the legs.
-     }
+     }{ turned-lining-ends }
     .remedy = If the opening is outside, the band was sewn on the wrong way round: unpick both rows and turn it.
 turned-lining-press = Press the seam lightly from the inside, the margins towards the hem.

@@ -46,7 +46,10 @@ fastener = { $kind ->
 # El hilo.
 use-seams = todas las costuras
 # Se dice detrás del uso del hilo.
-use-reels-at-once = la remalladora lleva { $reels } carretes a la vez
+use-reels-at-once = { $sewing ->
+    [0] la remalladora lleva { $reels } carretes a la vez
+   *[other] la remalladora lleva { $reels } carretes a la vez, y la máquina de coser otro al lado
+ }
 use-bobbins = { $bobbins ->
     [one] llena antes { $bobbins } canilla
    *[other] llena antes { $bobbins } canillas

@@ -9,6 +9,7 @@ caution-needle-teeth = Una aguja que golpea los dientes o un tope de la cremalle
 caution-ripper = El descosedor resbala: clava un alfiler atravesado en cada extremo del corte y corta hacia un alfiler, nunca hacia tu mano.
 caution-ripper-row = El descosedor resbala: pon la labor sobre la mesa y empújalo a lo largo del pespunte, nunca hacia tu mano.
 caution-awl = Un punzón atraviesa una mano igual que la tela: empújalo contra corcho o una toalla doblada sobre la mesa, nunca hacia la palma ni sobre el regazo.
+caution-cutting = Corta alejándote del cuerpo y de la otra mano, y cierra o cubre las tijeras y el cúter rotatorio cada vez que los sueltes.
 caution-shears = Las tijeras cortan los dedos igual que la tela: mantén la otra mano bien lejos de las hojas.
 caution-iron = La plancha y su vapor queman: aparta los dedos del doblez y deja la plancha de pie entre una planchada y otra, y apágala cuando pases a otra cosa.
 caution-iron-marks = El calor fija para siempre algunos rotuladores y jaboncillos de cera: prueba antes jaboncillo, rotulador y plancha en un retal, y quita cada marca antes de acercar la plancha, salvo las que queden en los márgenes.

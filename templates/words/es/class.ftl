@@ -57,7 +57,7 @@ class-unpriced = Sin precio y fuera de estas sumas: { $materials }.
 # $reels (número): cuántos lleva una máquina a la vez.
 class-reels = { $reels ->
     [one] Los carretes están contados para todo el hilo junto. Las máquinas que cosan al mismo tiempo necesitan un carrete cada una.
-   *[other] Los carretes están contados para todo el hilo junto. Las máquinas que cosan al mismo tiempo necesitan hasta { $reels } carretes cada una.
+   *[other] Los carretes están contados para todo el hilo junto. Los puestos en los que se cosa al mismo tiempo necesitan hasta { $reels } carretes cada uno.
  }
 class-shopping-file = La lista para la tienda
 class-materials-file = Los materiales en una tabla

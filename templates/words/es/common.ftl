@@ -131,14 +131,16 @@ duration = { $hours ->
 # Detrás del título de un trabajo con varias piezas: $copies.
 all-of-it = { $copies ->
     [2] { $runs ->
-        [yes] Haz las dos: cada frase tiene una casilla para cada una. Haz una frase en las dos antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la otra.
-       *[no] Esto se hace dos veces, igual. Haz cada frase con casillas a y b una vez y luego la otra, antes de pasar a la frase siguiente.
+        [yes] Haz las dos: una frase en las dos y luego la siguiente; donde lo diga, varias en una y luego en la otra.
+       *[no] Haz las dos: cada frase con casillas a y b en una y luego en la otra, antes de pasar a la siguiente.
     }
    *[other] { $runs ->
-        [yes] Haz las { $copies }. Haz una frase marcada de la a a la { $last } en todas antes de pasar a la siguiente; donde lo diga, haz varias en una y luego en la siguiente.
-       *[no] Haz las { $copies }. Haz cada frase marcada de la a a la { $last } en una pieza tras otra, antes de pasar a la frase siguiente.
+        [yes] Haz las { $copies }: una frase marcada de la a a la { $last } en todas y luego la siguiente; donde lo diga, varias en una y luego en la siguiente.
+       *[no] Haz las { $copies }: cada frase marcada de la a a la { $last } en una tras otra, antes de pasar a la siguiente.
     }
  }
+# El remedio de una frase, palabra por palabra el de una anterior de la misma operación.
+remedy-again = Como en { $sentence }.
 # Detrás de la primera de varias frases que se hacen todas en una pieza antes de la siguiente.
 run-of-sentences = { $copies ->
     [2] frases { $first } a { $last } en una, luego en la otra
@@ -216,10 +218,12 @@ gore-place = { $place ->
     [back] espalda
    *[side] costado
  }
+# Se dice solo dentro del mensaje siguiente: una nesga con su número en la fila.
+close-row-gore = n.º { $number } { gore-place }
 # Nesgas con un lugar propio. $at-side: si la costura queda en el costado a cualquier altura.
 close-row = { $at-side ->
-    [yes] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. La costura entre la n.º { $after } y la n.º { $next } es la costura lateral, a la izquierda de quien lleva la prenda.
-   *[no] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. La costura entre la n.º { $after } y la n.º { $next } es la más cercana al costado izquierdo de quien lleva la prenda: todo se mide desde ella.
+    [yes] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. Escribe con jaboncillo en el revés de cada una su número. La costura entre la n.º { $after } y la n.º { $next } es la costura lateral, a la izquierda de quien lleva la prenda.
+   *[no] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. Escribe con jaboncillo en el revés de cada una su número. La costura entre la n.º { $after } y la n.º { $next } es la más cercana al costado izquierdo de quien lleva la prenda: todo se mide desde ella.
  }
     .check = La última se cose a la primera.
 # Nesgas cuyos lados se encuentran con largos desiguales.
@@ -328,6 +332,8 @@ fibre = { $fibre ->
  }
 # Se dice solo en los mensajes de abajo. $supply: aquello cuya fibra nadie ha dicho.
 iron-unknown = { $supply }, de fibra desconocida
+# El calor es el de un adorno, una cremallera u otra tela, no el de la tela que se plancha.
+iron-fibre-of = { $fibre } ({ $supply } es lo que menos calor aguanta aquí)
 # Puntos de las etiquetas de cuidado: ISO 3758.
 iron-set-three-dots = Pon la plancha para { $fibre }: tres puntos, 200 °C, con vapor. Pruébala antes en un retal.
 iron-set-two-dots = Pon la plancha para { $fibre }: dos puntos, 150 °C, con un paño de planchar. Pruébala antes en un retal.
@@ -342,16 +348,16 @@ seam-named = { $which ->
    *[only] la costura
  }
 tag-seam = { $opened ->
-    [yes] Anuda un hilo de color vivo en la costura que lleva la abertura, debajo de ella, a { $down } del borde superior. Es la costura lateral desde la que se miden todas las marcas.
+    [yes] Por el derecho, anuda un hilo de color vivo en la costura que lleva la abertura, debajo de ella, a { $down } del borde superior: es la costura lateral desde la que se miden todas las marcas.
    *[no] { $which ->
-        [numbered] Anuda un hilo de color vivo en la costura entre la n.º { $after } y la n.º { $next }, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
-        [any] Anuda un hilo de color vivo en una de estas costuras, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
-       *[only] Anuda un hilo de color vivo en esta costura, { $down } por debajo de su extremo superior. Es la costura lateral desde la que se miden todas las marcas.
+        [numbered] Por el derecho, anuda un hilo de color vivo en la costura entre la n.º { $after } y la n.º { $next }, { $down } por debajo de su extremo superior: es la costura lateral desde la que se miden todas las marcas.
+        [any] Por el derecho, anuda un hilo de color vivo en una de estas costuras, { $down } por debajo de su extremo superior: es la costura lateral desde la que se miden todas las marcas.
+       *[only] Por el derecho, anuda un hilo de color vivo en esta costura, { $down } por debajo de su extremo superior: es la costura lateral desde la que se miden todas las marcas.
     }
  }
     .check = { $low ->
-        [yes] El hilo queda donde la costura está cosida.
-       *[no] El hilo queda más cerca del borde superior que del inferior.
+        [yes] Queda donde la costura está cosida, con su nudo por el derecho.
+       *[no] Queda más cerca del borde superior que del inferior, con su nudo por el derecho: de ahí se podrá sacar después.
      }
 
 ## Una abertura descosida en una costura vertical

@@ -86,6 +86,11 @@ cutting-fold-alike = Dobla la tela ({ $cloth }) a lo largo, de modo que se junte
 
 ## Un corte de tela
 
+# Se dice solo dentro de los mensajes siguientes. $net: el jaboncillo se cuela por ella.
+cutting-line-put = { $net ->
+    [yes] pon una fila de alfileres
+   *[no] traza una línea con jaboncillo
+ }
 cutting-chalk = { $made ->
     [net] Pon una fila recta de alfileres de lado a lado de la tela ({ $cloth }), siguiendo los agujeros, a { $length } de su extremo cortado: el jaboncillo pasa a través.
    *[close] Traza con jaboncillo una línea recta de lado a lado de la tela ({ $cloth }), a { $length } de su extremo cortado.
@@ -116,7 +121,7 @@ cutting-tags-alike = Escribe una etiqueta de papel para cada pieza, con lo que d
  }, su borde superior. Esta tela no tiene derecho: la cara de la etiqueta es el revés de ahora en adelante.
     .check = { cutting-tags.check }
 # Cómo, se dice en el primer corte de la tela.
-cutting-tags-again = Pon del mismo modo etiquetas a las piezas de este corte de tela.
+cutting-tags-again = Escribe también las etiquetas de este corte de tela y prende cada una como antes, en cuanto se corte su pieza.
     .check = { cutting-tags.check }
 # Rectángulos de los que se cortan piezas más tarde.
 cutting-tags-cut-again = Se corta otra vez más tarde: { PIECE($pieces) }. Ahí la etiqueta dice solo qué pieza es; el paso que la corta dice qué borde queda arriba.
@@ -194,15 +199,15 @@ cutting-lane-count = { $lanes ->
    *[other] { $lanes } franjas
  }
 cutting-slit = { COUNT($tapes) ->
-    [one] Corta siguiendo el lado más alejado de la cinta: { cutting-lane-count }. Donde la tela tape una cinta, traza con regla una línea de un extremo al otro.
-   *[other] Corta siguiendo el lado más alejado de cada cinta: { cutting-lane-count }. Donde la tela tape una cinta, traza con regla una línea de un extremo al otro.
+    [one] Corta siguiendo el lado más alejado de la cinta: { cutting-lane-count }. Donde la tela tape una cinta, { cutting-line-put } de un extremo al otro.
+   *[other] Corta siguiendo el lado más alejado de cada cinta: { cutting-lane-count }. Donde la tela tape una cinta, { cutting-line-put } de un extremo al otro.
  }
 # El corte de tela es más largo que la mesa.
 cutting-slit-beyond = { cutting-slit } Al llegar al final de la mesa, corre la tela y sigue por las mismas cintas.
 # Franjas en el orillo lejano o, con la tela doblada, en los dos, que allí quedan juntos.
 cutting-slit-selvedge = { $folded ->
-    [yes] Prende con alfileres los dos orillos juntos. Traza con jaboncillo una línea a { $depth } de ellos, de un extremo al otro, y corta por ella las dos capas: franjas { $lanes }.
-   *[no] Traza con jaboncillo una línea a { $depth } del orillo lejano, de un extremo al otro, y corta por ella: franja { $lanes }.
+    [yes] Prende con alfileres los dos orillos juntos. A { $depth } de ellos, { cutting-line-put } de un extremo al otro, y corta por ella las dos capas: franjas { $lanes }.
+   *[no] A { $depth } del orillo lejano, { cutting-line-put } de un extremo al otro, y corta por ella: franja { $lanes }.
  }
     .check = Está a { $depth } del orillo en los dos extremos y en el centro.
     .tolerance = { $off }
@@ -232,7 +237,7 @@ cutting-lane = { $layer ->
    *[under] De la franja { $lane }, capa de debajo, de { $depth } de alto, corta { $cuts }.
  }
 # Un corte corto que es una sola tira: basta una regla, sin cintas en la mesa.
-cutting-strip-off = Mide { $length } a lo largo del extremo cortado del corte { $number }, traza una línea a escuadra y corta por ella: es { $piece }.
+cutting-strip-off = Mide { $length } a lo largo del extremo cortado del corte { $number }, { cutting-line-put } a escuadra y corta por ella: es { $piece }.
     .check = Mide { $length } por sus dos bordes largos.
     .tolerance = { $off }
     .remedy = Recorta el extremo a escuadra.
@@ -252,16 +257,19 @@ cutting-lay = Extiende la tela ({ $cloth }) lisa sobre la mesa, con el revés en
 cutting-lay-alike = Extiende la tela ({ $cloth }) lisa sobre la mesa, con cualquiera de sus caras encima, un extremo cortado a tu izquierda y un lado que tenía orillo hacia ti: el lado cercano. Ponle pesos encima.
     .check = { cutting-lay.check }
 # Se dice solo dentro de los dos de abajo.
-cutting-measure-on = Donde acabe la mesa, traza con jaboncillo una línea de lado a lado y escribe en ella a qué distancia está del extremo cortado; después corre la tela y sigue midiendo desde esa línea.
+cutting-measure-on = Donde acabe la mesa, { cutting-line-put } de lado a lado y anota a qué distancia está del extremo cortado; después corre la tela y sigue midiendo desde esa línea.
 cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
     .check = { cutting-lay.check }
 cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
     .check = { cutting-lay.check }
-cutting-panel = Traza { $mark } con jaboncillo y regla: de { $near-end } a { $far-end } del extremo cortado, de { $near-side } a { $far-side } del lado cercano.
+cutting-panel = { $net ->
+    [yes] Marca { $mark } con filas de alfileres a lo largo de una regla:
+   *[no] Traza { $mark } con jaboncillo y regla:
+ } de { $near-end } a { $far-end } del extremo cortado, de { $near-side } a { $far-side } del lado cercano.
     .check = Mide { $length } de largo por los dos lados y { $width } de ancho en los dos extremos.
     .tolerance = { $off }
     .remedy = Vuelve a medir desde el extremo y desde el borde, nunca de paño a paño.
-cutting-round = Corta con tijeras cada paño siguiendo su línea de jaboncillo, primero el más exterior.
+cutting-round = Corta con tijeras cada paño siguiendo sus líneas, primero el más exterior.
     .check = { $panels ->
         [one] { $panels } paño cortado. Ningún corte recto de lado a lado los separa todos.
        *[other] { $panels } paños cortados. Ningún corte recto de lado a lado los separa todos.
@@ -278,7 +286,7 @@ cutting-over-end = Corta en línea recta de lado a lado por la línea a { $at } 
 cutting-over-side = Corta en línea recta de punta a punta por la línea a { $at } del lado cercano: lo que queda junto a { $marks } sobra.
 cutting-over-end-all = Corta en línea recta de lado a lado por la línea a { $at } del extremo cortado: lo que queda junto a los paños sobra.
 cutting-over-side-all = Corta en línea recta de punta a punta por la línea a { $at } del lado cercano: lo que queda junto a los paños sobra.
-cutting-trim = Corta lo que sobra junto a { $marks }, siguiendo la línea de jaboncillo.
+cutting-trim = Corta lo que sobra junto a { $marks }, siguiendo las líneas.
 
 ## Después del último corte
 

@@ -48,5 +48,5 @@ dye-rinse-trim = Deja que se enfríe en el baño como indica la hoja y después 
     .check = El agua sale clara: el adorno no manchará la tela al lavarla.
     .remedy = Vuelve a aclararlo.
 dye-dry-trim = Sécalo al aire, fuera del sol, enrollado plano en una tabla para que no se arrugue.
-    .check = Puede haber encogido: mídelo, y tiene el largo que pide la lista.
+    .check = Puede haber encogido: mídelo, y quedan al menos { $needed }: eso es lo que se cose.
     .remedy = Si es demasiado corto, tiñe el resto en un baño aparte con los mismos pesos.

@@ -62,7 +62,7 @@ gather-thread-needle = Enhebra una aguja de coser a mano con hilo doble para pun
 gather-set-machine = { rows-set-machine }
 gather-first-row = Haz una pasada a { $first-row } del borde cortado. { rows-runs }
 gather-second-row = Haz una segunda pasada del mismo modo, a { $second-row } del borde cortado, a { $apart } de la primera.
-    .check = Las dos pasadas corren paralelas y no se cruzan.
+    .check = Las pasadas no se cruzan.
 gather-wind-tails = { $in-runs ->
     [yes] En un extremo de cada tramo, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.
    *[no] En un extremo de las pasadas, clava un alfiler atravesado y enrolla en él los cabos de hilo en forma de ocho.

@@ -11,7 +11,13 @@ letters-skip-run = { $first } a { $last }
 
 ## Antes de un paso
 
-machine-trial = Pon la aguja nueva. De prueba cose { $trial } en un retal doble, { $stitch }.
+# $bobbins: cuántas llenas hacen falta para todas las pasadas; 0 si no se sabe cuánto cabe en una. $bobbin-thread: el hilo de todas juntas.
+machine-wind = { $bobbins ->
+    [0] Llena dos canillas con el hilo de las costuras: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla. Llena otra vez la que se vacíe antes de la próxima pasada.
+    [one] Llena { $bobbins } canilla con el hilo de las costuras: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla.
+   *[other] Llena { $bobbins } canillas con el hilo de las costuras: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla.
+ }
+machine-trial = Pon la aguja nueva. { machine-wind } De prueba cose { $trial } en un retal doble, { $stitch }.
     .check = Las puntadas se ven iguales por las dos caras y la tela queda plana.
     .remedy = Vuelve a enhebrar el hilo superior y el de la canilla. Bucles por debajo: sube un número la tensión superior; bucles por encima: bájala un número.
 overlocker-trial = De prueba pasa por la remalladora { $trial } del borde de un retal doble.
@@ -19,7 +25,8 @@ overlocker-trial = De prueba pasa por la remalladora { $trial } del borde de un 
     .remedy = Borde ondulado: sube un número el transporte diferencial; borde encogido: bájalo un número. Bucles que sobresalen del borde: aprieta un número los dos ganchos.
 machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
 machine-zip-open = Abre la cremallera el ancho de una mano, de modo que el cursor quede por debajo de los pespuntes que siguen.
-marks-on-net = El jaboncillo se cuela por { $net }. Donde esta guía pida una marca, anuda allí una lazada de hilo vivo alrededor de una malla: se ve por las dos caras. Haz dos nudos, para que no se suelte. Corta las lazadas al final.
+marks-on-net = El jaboncillo se cuela por { $net }. Donde esta guía marca un borde, anuda dos veces una lazada de hilo vivo alrededor de una malla, a { $clear } del borde cortado: ahí no la alcanza ninguna costura, remalladora ni cinturilla. Corta una lazada antes de que un doblez la tape, y todas las demás al final.
+lines-on-net = En { $net } no se ve ninguna línea. Donde haya que trazar una, pon cinta de papel a lo largo de una regla, o un hilo sujeto con alfileres, y quítalos cuando la línea haya servido.
 # $flat: de un retal; se encoge tanto como luego la labor.
 practise-gathering = Practica en un retal de la misma tela: apunta el número de la tensión superior para las costuras, pon la puntada más larga y la tensión un número más baja. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.
     .check = Los hilos corren sin romperse, y los pliegues quedan regulares.
@@ -27,8 +34,11 @@ practise-gathering = Practica en un retal de la misma tela: apunta el número de
 # $left: hilo que queda en la canilla usada, de la longitud de una llena.
 bobbin-fresh = Empieza con una canilla llena.
     .check = En la usada quedan unos { $left } de { $full }: demasiado poco para la próxima pasada.
-bobbin-fresh-within = Cuando hayas cosido { $sewn } de las { $rows } pasadas de este paso, pon una canilla llena.
-    .check = { bobbin-fresh.check }
+bobbin-fresh-within = { $sewn ->
+    [one] Ten lista una canilla llena: se pone en cuanto esté cosida la primera de las { $rows } pasadas que vienen.
+   *[other] Ten lista una canilla llena: se pone en cuanto estén cosidas { $sewn } de las { $rows } pasadas que vienen.
+ }
+    .check = En la usada quedarán entonces unos { $left } de { $full }: demasiado poco para la próxima pasada.
 bobbin-spare = { $spare ->
     [one] Llena { $spare } canilla de repuesto: cada una de estas pasadas largas gasta más hilo del que cabe en una.
    *[other] Llena { $spare } canillas de repuesto: cada una de estas pasadas largas gasta más hilo del que cabe en una.
@@ -62,8 +72,8 @@ last-look-length = Cuélgala y mide del borde superior al bajo: { $to-hem }.
     .remedy = Si un lado cae más bajo, busca ahí una costura cosida con menos margen y vuelve a coserla.
 # El bajo está cortado más alto delante que detrás.
 last-look-dips = { $train ->
-    [yes] Suelta la cola. Cuelga la prenda y mide del borde superior al bajo: { $front } por delante, { $side } en los dos costados, { $back } por detrás.
-   *[no] Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } en los dos costados, { $back } por detrás.
+    [yes] Suelta la cola. Cuelga la prenda y mide del borde superior al bajo: { $front } por delante, { $side } a lo largo de las dos costuras laterales, { $back } por detrás.
+   *[no] Cuélgala y mide del borde superior al bajo: { $front } por delante, { $side } a lo largo de las dos costuras laterales, { $back } por detrás.
  }
     .check = Mide lo mismo a izquierda y a derecha, y el bajo cae de forma regular hacia atrás.
     .tolerance = { $off } de más o de menos

@@ -10,7 +10,7 @@ interface-cut = { $pieced ->
 # $dots: lo que la tela aguanta, sin pasar de lo que pide la cola.
 interface-iron = { $dots ->
     [1] Pon la plancha a un punto, 110 °C, sin vapor: { PIECE($piece) } no aguanta más. Pega primero un trozo de entretela en un retal. Lo que dice su hoja va antes que todo esto.
-   *[2] Pon la plancha a dos puntos, 150 °C, sin vapor. Pega primero un trozo de entretela en un retal. Lo que dice su hoja va antes que todo esto.
+   *[2] Pon la plancha a dos puntos, 150 °C, con su vapor apagado: el paño húmedo da el que hace falta. Pega primero un trozo de entretela en un retal. Lo que dice su hoja va antes que todo esto.
  }
     .check = El trozo no se despega y la tela no ha cambiado.
     .remedy = Presiona más tiempo; si no ayuda, pide una entretela que vaya con esta tela.

@@ -22,6 +22,8 @@ number-is = { $name ->
     [beneath] extremo de debajo
     [beside] distancia al lado
     [beyond] distancia más allá
+    [bobbin-thread] hilo de las canillas
+    [bobbins] cuántas canillas
     [bone-length] largo de la varilla
     [both-sides] los dos lados juntos
     [broad] extremo ancho
@@ -148,6 +150,7 @@ number-is = { $name ->
     [narrow] extremo estrecho
     [near] hasta la esquina cercana
     [near-fold] junto al doblez
+    [needed] largo que se cose
     [next] la siguiente
     [now] la abertura tal como está
     [number] cuál

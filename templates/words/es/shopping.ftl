@@ -23,11 +23,11 @@ shopping-no-price = sin precio
 shopping-thread = { $looped ->
     [yes] { $reels ->
         [one] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carrete a la vez en la máquina
-       *[other] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carretes a la vez en la máquina
+       *[other] aguja { $needle }, canilla { $bobbin }, áncora { $looper }, { $waste } de desperdicio; { $reels } carretes a la vez en las máquinas
     }
    *[no] { $reels ->
         [one] aguja { $needle }, canilla { $bobbin }, { $waste } de desperdicio; { $reels } carrete a la vez en la máquina
-       *[other] aguja { $needle }, canilla { $bobbin }, { $waste } de desperdicio; { $reels } carretes a la vez en la máquina
+       *[other] aguja { $needle }, canilla { $bobbin }, { $waste } de desperdicio; { $reels } carretes a la vez en las máquinas
     }
  }
 # $bobbins (número)

@@ -1,7 +1,7 @@
 ### Colocar unos bordes dentro de otros y sujetarlos como un solo borde, capa por capa.
 
 stack-layers-title = Junta { $count } capas: { EDGE($stack) }
-stack-layers-aim = { $count } capas forman un solo borde de { $length }. De aquí en adelante se llama { EDGE($stack) }.
+stack-layers-aim = Un solo borde de { $length }, que de aquí en adelante se llama { EDGE($stack) }.
 # Una sola capa: no queda nada que hacer.
 stack-layers-title-single = Prepara { PIECE($pieces) }
 stack-layers-aim-single = La capa está lista.
@@ -66,20 +66,26 @@ stack-layers-nest = { $ring ->
           *[pins] Quita los alfileres de ese cuarto y vuelve a repartir lo que sobra.
        }
      }
+# Se dice solo dentro de las comprobaciones siguientes: dónde acaba una capa junto a la anterior.
+stack-layers-ends = { $ends ->
+    [above] { " " }Su borde inferior acaba { $by } por encima del de la capa anterior.
+    [below] { " " }Su borde inferior acaba { $by } por debajo del de la capa anterior.
+   *[level] { "" }
+ }
 stack-layers-put-in = { $ring ->
     [yes] Mete dentro { PIECE($layer) }, { stack-layers-way }. { stack-layers-meet }
    *[no] Coloca detrás { PIECE($layer) }, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-lined = { PIECE($layer, at: "start") } ya cuelga detrás: alísala. { stack-layers-meet }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Mete dentro los { $copies } aros { PIECE($layer, case: "of") }, { stack-layers-way }. { stack-layers-meet }
    *[no] Coloca detrás los { $copies } ejemplares { PIECE($layer, case: "of") }, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 
 ## Sujetarlas todas

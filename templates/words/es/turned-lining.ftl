@@ -57,10 +57,16 @@ turned-lining-sew = Cose a { $seam-width } del borde atravesándolo todo, despac
 
 ## Volver
 
+# Se dice solo dentro del mensaje siguiente: dónde acaba el forro.
+turned-lining-ends = { $ends ->
+    [above] { " " }Su bajo acaba { $by } por encima del de las capas.
+    [below] { " " }Su bajo acaba { $by } por debajo del de las capas.
+   *[level] { "" }
+ }
 turned-lining-turn = Levanta { PIECE($lining) } por encima del borde y deja que caiga hacia dentro. Tira de la cinturilla hacia arriba.
     .check = { $out ->
         [yes] No se ve ningún borde sin rematar ni ninguna pasada de fruncido, ni por dentro ni por fuera. La abertura de la jareta queda por dentro, y el derecho del forro queda contra las capas.
        *[no] No se ve ningún borde sin rematar ni ninguna pasada de fruncido, ni por dentro ni por fuera. La abertura de la jareta queda por dentro, y el derecho del forro mira hacia las piernas.
-     }
+     }{ turned-lining-ends }
     .remedy = Si la abertura queda por fuera, la cinturilla se cosió al revés: descose los dos pespuntes y dale la vuelta.
 turned-lining-press = Plancha la costura un poco por dentro, con los márgenes hacia el bajo.

@@ -46,7 +46,10 @@ fastener = { $kind ->
 # Le fil.
 use-seams = toutes les coutures
 # Dit derrière l’usage du fil.
-use-reels-at-once = la surjeteuse prend { $reels } bobines à la fois
+use-reels-at-once = { $sewing ->
+    [0] la surjeteuse prend { $reels } bobines à la fois
+   *[other] la surjeteuse prend { $reels } bobines à la fois, et la machine à coudre une de plus à côté
+ }
 use-bobbins = { $bobbins ->
     [one] remplir d’abord { $bobbins } canette
    *[other] remplir d’abord { $bobbins } canettes

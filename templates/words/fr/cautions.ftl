@@ -9,6 +9,7 @@ caution-needle-teeth = Une aiguille qui heurte les dents ou un arrêt de la ferm
 caution-ripper = Un découseur dérape : mettre une épingle en travers à chaque bout de la fente et couper vers une épingle, jamais vers sa main.
 caution-ripper-row = Un découseur dérape : poser l’ouvrage sur la table et le pousser le long de la piqûre, jamais vers sa main.
 caution-awl = Un poinçon traverse une main comme un tissu : le pousser dans du liège ou une serviette pliée sur la table, jamais vers la paume ni sur les genoux.
+caution-cutting = Couper en s’éloignant du corps et de l’autre main, et fermer ou couvrir ciseaux et cutter rotatif chaque fois qu’on les pose.
 caution-shears = Les ciseaux coupent les doigts comme le tissu : tenir l’autre main bien loin des lames.
 caution-iron = Le fer et sa vapeur brûlent : tenir les doigts loin de la pliure, et poser le fer debout entre deux coups de fer, et l’éteindre quand on passe à autre chose.
 caution-iron-marks = La chaleur fixe pour de bon certains feutres et craies grasses : essayer d’abord craie, feutre et fer sur une chute, et ôter chaque repère avant que le fer n’en approche, sauf dans les marges de couture.

@@ -57,7 +57,7 @@ class-unpriced = Sans prix, et hors de ces sommes : { $materials }.
 # $reels (nombre) : combien une machine en prend à la fois.
 class-reels = { $reels ->
     [one] Les bobines sont comptées pour tout le fil ensemble. Des machines qui cousent en même temps demandent une bobine chacune.
-   *[other] Les bobines sont comptées pour tout le fil ensemble. Des machines qui cousent en même temps demandent jusqu’à { $reels } bobines chacune.
+   *[other] Les bobines sont comptées pour tout le fil ensemble. Des postes où l’on coud en même temps demandent jusqu’à { $reels } bobines chacun.
  }
 class-shopping-file = La liste pour le magasin
 class-materials-file = Les matériaux en tableau

@@ -136,14 +136,16 @@ duration = { $hours ->
 # Derrière le titre d’un travail sur plusieurs pièces : $copies.
 all-of-it = { $copies ->
     [2] { $runs ->
-        [yes] Faire les deux : chaque phrase a une case pour chacune. Exécuter une phrase sur les deux avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur l’autre.
-       *[no] Ce travail se fait deux fois, pareillement. Exécuter chaque phrase à cases a et b une fois, puis l’autre, avant de passer à la phrase suivante.
+        [yes] Faire les deux : une phrase sur les deux, puis la suivante ; là où c’est écrit, plusieurs sur l’une, puis sur l’autre.
+       *[no] Faire les deux : exécuter chaque phrase à cases a et b sur l’une, puis sur l’autre, avant la phrase suivante.
     }
    *[other] { $runs ->
-        [yes] Faire les { $copies }. Exécuter une phrase marquée de a à { $last } sur toutes avant la suivante ; là où c’est écrit, en exécuter plusieurs sur l’une, puis sur la suivante.
-       *[no] Faire les { $copies }. Exécuter chaque phrase marquée de a à { $last } sur une pièce après l’autre, avant de passer à la phrase suivante.
+        [yes] Faire les { $copies } : une phrase marquée de a à { $last } sur toutes, puis la suivante ; là où c’est écrit, plusieurs sur l’une, puis sur la suivante.
+       *[no] Faire les { $copies } : exécuter chaque phrase marquée de a à { $last } sur l’une après l’autre, avant la phrase suivante.
     }
  }
+# Le remède d’une phrase, mot pour mot celui d’une phrase précédente de la même opération.
+remedy-again = Comme au { $sentence }.
 # Derrière la première de plusieurs phrases qui se font toutes sur une pièce avant la suivante.
 run-of-sentences = { $copies ->
     [2] phrases { $first } à { $last } sur l’une, puis sur l’autre
@@ -221,10 +223,12 @@ gore-place = { $place ->
     [back] dos
    *[side] côté
  }
+# Dit seulement dans le message suivant : un lé avec son numéro dans le rang.
+close-row-gore = nº { $number } { gore-place }
 # Des lés qui ont chacun leur place. $at-side : si la couture est sur le côté à toute hauteur.
 close-row = { $at-side ->
-    [yes] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
-   *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
+    [yes] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. Écrire à la craie son numéro sur l’envers de chacune. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
+   *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. Écrire à la craie son numéro sur l’envers de chacune. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
  }
     .check = La dernière se coud à la première.
 # Des lés dont les côtés qui se rencontrent sont de longueurs inégales.
@@ -331,6 +335,8 @@ fibre = { $fibre ->
  }
 # Dit seulement dans les messages ci-dessous. $supply : ce dont personne n’a dit la fibre.
 iron-unknown = inconnue, celle de ce matériau : { $supply }
+# La chaleur est celle d’une garniture, d’une fermeture ou d’un autre tissu, non du tissu repassé.
+iron-fibre-of = { $fibre }, de ce matériau : { $supply }, qui supporte ici le moins de chaleur
 # Points des étiquettes d’entretien : ISO 3758.
 iron-set-three-dots = Régler le fer pour cette fibre ({ $fibre }) : trois points, 200 °C, avec vapeur. L’essayer d’abord sur une chute.
 iron-set-two-dots = Régler le fer pour cette fibre ({ $fibre }) : deux points, 150 °C, sous une pattemouille. L’essayer d’abord sur une chute.
@@ -345,16 +351,16 @@ seam-named = { $which ->
    *[only] la couture
  }
 tag-seam = { $opened ->
-    [yes] Nouer un fil vif dans la couture qui porte l’ouverture, au-dessous de celle-ci, à { $down } du bord supérieur. C’est la couture de côté d’où partent toutes les mesures.
+    [yes] Sur l’endroit, nouer un fil vif dans la couture qui porte l’ouverture, au-dessous de celle-ci, à { $down } du bord supérieur : c’est la couture de côté d’où partent toutes les mesures.
    *[no] { $which ->
-        [numbered] Nouer un fil vif dans la couture entre le nº { $after } et le nº { $next }, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
-        [any] Nouer un fil vif dans l’une de ces coutures, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
-       *[only] Nouer un fil vif dans cette couture, à { $down } sous son bout supérieur. C’est la couture de côté d’où partent toutes les mesures.
+        [numbered] Sur l’endroit, nouer un fil vif dans la couture entre le nº { $after } et le nº { $next }, à { $down } sous son bout supérieur : c’est la couture de côté d’où partent toutes les mesures.
+        [any] Sur l’endroit, nouer un fil vif dans l’une de ces coutures, à { $down } sous son bout supérieur : c’est la couture de côté d’où partent toutes les mesures.
+       *[only] Sur l’endroit, nouer un fil vif dans cette couture, à { $down } sous son bout supérieur : c’est la couture de côté d’où partent toutes les mesures.
     }
  }
     .check = { $low ->
-        [yes] Le fil est là où la couture est piquée.
-       *[no] Le fil est plus près du bord supérieur que du bord inférieur.
+        [yes] Il est là où la couture est piquée, son nœud sur l’endroit.
+       *[no] Il est plus près du bord supérieur que du bord inférieur, son nœud sur l’endroit : on pourra l’en retirer plus tard.
      }
 
 ## Une ouverture décousue dans une couture verticale

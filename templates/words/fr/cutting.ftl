@@ -86,6 +86,11 @@ cutting-fold-alike = Plier le tissu ({ $cloth }) dans la longueur, de sorte que 
 
 ## Un coupon
 
+# Dit seulement dans les messages suivants. $net : la craie passe au travers.
+cutting-line-put = { $net ->
+    [yes] piquer une rangée d’épingles
+   *[no] tracer une ligne à la craie
+ }
 cutting-chalk = { $made ->
     [net] Piquer une rangée d’épingles bien droite en travers du tissu ({ $cloth }), le long des trous, à { $length } de son bout coupé : la craie passe au travers.
    *[close] Tracer à la craie une ligne droite en travers du tissu ({ $cloth }), à { $length } de son bout coupé.
@@ -116,7 +121,7 @@ cutting-tags-alike = Écrire une étiquette de papier pour chaque pièce, comme 
  }, son bord supérieur. Ce tissu n’a pas d’endroit : la face à l’étiquette est désormais l’envers.
     .check = { cutting-tags.check }
 # Comment, c’est dit au premier coupon du tissu.
-cutting-tags-again = Étiqueter de la même façon les pièces de ce coupon.
+cutting-tags-again = Écrire aussi les étiquettes de ce coupon et épingler chacune comme auparavant, dès que sa pièce est coupée.
     .check = { cutting-tags.check }
 # Rectangles dans lesquels des pièces sont coupées plus tard.
 cutting-tags-cut-again = À recouper plus tard{ "\u00A0" }: { PIECE($pieces) }. L’étiquette y dit seulement quelle pièce c’est{ "\u00A0" }; l’étape qui la coupe dit quel bord est en haut.
@@ -194,15 +199,15 @@ cutting-lane-count = { $lanes ->
    *[other] { $lanes } bandes de coupe
  }
 cutting-slit = { COUNT($tapes) ->
-    [one] Couper le long du côté éloigné du ruban : { cutting-lane-count }. Là où le tissu cache un ruban, tracer une ligne à la règle d’un bout à l’autre.
-   *[other] Couper le long du côté éloigné de chaque ruban : { cutting-lane-count }. Là où le tissu cache un ruban, tracer une ligne à la règle d’un bout à l’autre.
+    [one] Couper le long du côté éloigné du ruban : { cutting-lane-count }. Là où le tissu cache un ruban, { cutting-line-put } d’un bout à l’autre.
+   *[other] Couper le long du côté éloigné de chaque ruban : { cutting-lane-count }. Là où le tissu cache un ruban, { cutting-line-put } d’un bout à l’autre.
  }
 # Le coupon est plus long que la table.
 cutting-slit-beyond = { cutting-slit } Au bout de la table, faire avancer le tissu et continuer le long des mêmes rubans.
 # Bandes de coupe à la lisière éloignée, ou, sur le tissu plié, aux deux, qui s’y superposent.
 cutting-slit-selvedge = { $folded ->
-    [yes] Épingler les deux lisières ensemble. Tracer à la craie une ligne à { $depth } d’elles, d’un bout à l’autre, et couper dessus à travers les deux épaisseurs : bandes de coupe { $lanes }.
-   *[no] Tracer à la craie une ligne à { $depth } de la lisière éloignée, d’un bout à l’autre, et couper dessus : bande de coupe { $lanes }.
+    [yes] Épingler les deux lisières ensemble. À { $depth } d’elles, { cutting-line-put } d’un bout à l’autre, et couper le long de celle-ci à travers les deux épaisseurs : bandes de coupe { $lanes }.
+   *[no] À { $depth } de la lisière éloignée, { cutting-line-put } d’un bout à l’autre, et couper le long de celle-ci : bande de coupe { $lanes }.
  }
     .check = Elle est à { $depth } de la lisière aux deux bouts et au milieu.
     .tolerance = { $off }
@@ -232,7 +237,7 @@ cutting-lane = { $layer ->
    *[under] Dans la bande de coupe { $lane }, épaisseur du dessous, { $depth } de hauteur, couper { $cuts }.
  }
 # Un coupon court qui n’est qu’une bande : une règle suffit, sans ruban sur la table.
-cutting-strip-off = Mesurer { $length } le long du bout coupé du coupon { $number }, tracer une ligne d’équerre et couper le long de celle-ci : c’est { $piece }.
+cutting-strip-off = Mesurer { $length } le long du bout coupé du coupon { $number }, y { cutting-line-put } d’équerre et couper le long de celle-ci : c’est { $piece }.
     .check = Il a { $length } de long à ses deux longs bords.
     .tolerance = { $off }
     .remedy = Rectifier le bout d’équerre.
@@ -252,16 +257,19 @@ cutting-lay = Poser le tissu ({ $cloth }) à plat sur la table, envers dessus, u
 cutting-lay-alike = Poser le tissu ({ $cloth }) à plat sur la table, n’importe quelle face dessus, un bout coupé à gauche et un côté qui avait une lisière devant soi : le côté proche. Y poser des poids.
     .check = { cutting-lay.check }
 # Dit seulement dans les deux ci-dessous.
-cutting-measure-on = Là où la table finit, tracer à la craie une ligne en travers et y écrire sa distance au bout coupé : puis faire avancer le tissu et continuer à mesurer depuis cette ligne.
+cutting-measure-on = Là où la table finit, { cutting-line-put } en travers et noter sa distance au bout coupé : puis faire avancer le tissu et continuer à mesurer depuis cette ligne.
 cutting-lay-beyond = { cutting-lay } { cutting-measure-on }
     .check = { cutting-lay.check }
 cutting-lay-alike-beyond = { cutting-lay-alike } { cutting-measure-on }
     .check = { cutting-lay.check }
-cutting-panel = Tracer { $mark } à la craie et à la règle : de { $near-end } à { $far-end } du bout coupé, de { $near-side } à { $far-side } du côté proche.
+cutting-panel = { $net ->
+    [yes] Marquer { $mark } par des rangées d’épingles le long d’une règle :
+   *[no] Tracer { $mark } à la craie et à la règle :
+ } de { $near-end } à { $far-end } du bout coupé, de { $near-side } à { $far-side } du côté proche.
     .check = La pièce mesure { $length } de long des deux côtés et { $width } de large aux deux bouts.
     .tolerance = { $off }
     .remedy = Mesurer à nouveau depuis le bout et le côté, jamais de pièce à pièce.
-cutting-round = Couper chaque pièce aux ciseaux le long de sa craie, la plus à l’extérieur d’abord.
+cutting-round = Couper chaque pièce aux ciseaux le long de ses lignes, la plus à l’extérieur d’abord.
     .check = { $panels ->
         [one] { $panels } pièce coupée. Aucune coupe droite d’un côté à l’autre ne les sépare toutes.
        *[other] { $panels } pièces coupées. Aucune coupe droite d’un côté à l’autre ne les sépare toutes.
@@ -278,7 +286,7 @@ cutting-over-end = Couper tout droit le long de la ligne à { $at } du bout coup
 cutting-over-side = Couper tout droit le long de la ligne à { $at } du côté proche : ce qui est à côté de { $marks } reste.
 cutting-over-end-all = Couper tout droit le long de la ligne à { $at } du bout coupé : ce qui est à côté des pièces reste.
 cutting-over-side-all = Couper tout droit le long de la ligne à { $at } du côté proche : ce qui est à côté des pièces reste.
-cutting-trim = Couper ce qui reste à côté de { $marks }, le long de la craie.
+cutting-trim = Couper ce qui reste à côté de { $marks }, le long des lignes.
 
 ## Après le dernier coup de ciseaux
 

@@ -48,5 +48,5 @@ dye-rinse-trim = Laisser refroidir dans le bain selon la notice, puis rincer.
     .check = L’eau est claire : le galon ne tachera pas le tissu au lavage.
     .remedy = Rincer encore.
 dye-dry-trim = Sécher à l’air, hors du soleil, enroulé à plat autour d’une planche pour qu’il ne se froisse pas.
-    .check = Il a pu rétrécir : le mesurer, il a la longueur que demande la liste.
+    .check = Il a pu rétrécir : le mesurer, il en reste au moins { $needed } : c’est ce qui se coud.
     .remedy = Trop court : teindre le reste dans un bain à part, aux mêmes poids.

@@ -62,7 +62,7 @@ gather-thread-needle = Enfiler une aiguille à main d’un fil double, pour des 
 gather-set-machine = { rows-set-machine }
 gather-first-row = Faire un rang de fronces à { $first-row } du bord coupé. { rows-runs }
 gather-second-row = Piquer de même un second rang, à { $second-row } du bord coupé, à { $apart } du premier.
-    .check = Les deux rangs courent côte à côte sans se croiser.
+    .check = Les rangs ne se croisent pas.
 gather-wind-tails = { $in-runs ->
     [yes] À un bout de chaque section, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.
    *[no] À un bout des rangs, piquer une épingle en travers et enrouler les bouts de fil autour, en huit.

@@ -11,7 +11,13 @@ letters-skip-run = { $first } à { $last }
 
 ## Avant une étape
 
-machine-trial = Monter l’aiguille neuve. À titre d’essai, piquer { $trial } sur une chute en double, { $stitch }.
+# $bobbins : combien de pleines il faut pour tous les rangs ; 0 si l’on ne sait pas ce qu’une canette contient. $bobbin-thread : le fil de toutes ensemble.
+machine-wind = { $bobbins ->
+    [0] Remplir deux canettes du fil des coutures : tous les rangs prennent environ { $bobbin-thread } de fil de canette. Remplir une canette vide avant le rang suivant.
+    [one] Remplir { $bobbins } canette du fil des coutures : tous les rangs prennent environ { $bobbin-thread } de fil de canette.
+   *[other] Remplir { $bobbins } canettes du fil des coutures : tous les rangs prennent environ { $bobbin-thread } de fil de canette.
+ }
+machine-trial = Monter l’aiguille neuve. { machine-wind } À titre d’essai, piquer { $trial } sur une chute en double, { $stitch }.
     .check = Les points sont pareils sur les deux faces, et le tissu reste à plat.
     .remedy = Enfiler à nouveau le fil supérieur et celui de canette. Boucles dessous : monter la tension du fil supérieur d’un chiffre ; boucles dessus : la baisser d’un chiffre.
 overlocker-trial = À titre d’essai, surjeter { $trial } sur le bord d’une chute en double.
@@ -19,7 +25,8 @@ overlocker-trial = À titre d’essai, surjeter { $trial } sur le bord d’une c
     .remedy = Bord ondulé : augmenter l’entraînement différentiel d’un cran ; bord froncé : le baisser d’un cran. Boucles qui dépassent du bord : serrer les deux boucleurs d’un cran.
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
 machine-zip-open = Ouvrir la fermeture d’une largeur de main, de sorte que le curseur soit au-dessous des piqûres à venir.
-marks-on-net = La craie passe à travers { $net }. Partout où ce guide demande un repère, y nouer une boucle de fil vif autour d’une maille : elle se voit des deux côtés. Faire deux nœuds, pour qu’elle tienne. Couper les boucles à la fin.
+marks-on-net = La craie passe à travers { $net }. Là où ce guide fait marquer un bord, nouer deux fois une boucle de fil vif autour d’une maille, à { $clear } du bord coupé : ni couture, ni surjeteuse, ni ceinture ne l’atteint là. Couper une boucle avant qu’un pli ne la cache, et toutes les autres à la fin.
+lines-on-net = Aucune ligne ne se voit sur { $net }. Là où il faut en tracer une, y poser du ruban de papier le long d’une règle, ou un fil tenu par des épingles, et l’ôter quand la ligne a servi.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
 practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur pour les coutures, puis régler le point le plus long et la tension un chiffre plus bas. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.
     .check = Les fils glissent sans casser, et les plis sont réguliers.
@@ -27,8 +34,11 @@ practise-gathering = S’exercer sur une chute du même tissu : noter le chiffr
 # $left : le fil qui reste sur l’ancienne canette, de la longueur d’une pleine.
 bobbin-fresh = Commencer avec une canette pleine.
     .check = Il reste environ { $left } des { $full } sur l’ancienne : trop peu pour le rang suivant.
-bobbin-fresh-within = Quand { $sewn } des { $rows } rangs de cette étape sont piqués, mettre une canette pleine.
-    .check = { bobbin-fresh.check }
+bobbin-fresh-within = { $sewn ->
+    [one] Préparer une canette pleine : elle se met en place quand le premier des { $rows } rangs qui suivent est piqué.
+   *[other] Préparer une canette pleine : elle se met en place quand { $sewn } des { $rows } rangs qui suivent sont piqués.
+ }
+    .check = Il reste alors environ { $left } des { $full } sur l’ancienne : trop peu pour le rang suivant.
 bobbin-spare = { $spare ->
     [one] Remplir { $spare } canette d’avance : chacun de ces longs rangs prend plus de fil qu’une seule n’en contient.
    *[other] Remplir { $spare } canettes d’avance : chacun de ces longs rangs prend plus de fil qu’une seule n’en contient.
@@ -62,8 +72,8 @@ last-look-length = Suspendre le vêtement et mesurer du bord supérieur à l’o
     .remedy = Si un côté tombe plus bas, y chercher une couture piquée trop étroite, et la repiquer.
 # L’ourlet est coupé plus haut devant que derrière.
 last-look-dips = { $train ->
-    [yes] Lâcher la traîne. Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
-   *[no] Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } des deux côtés, { $back } derrière.
+    [yes] Lâcher la traîne. Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } le long des deux coutures de côté, { $back } derrière.
+   *[no] Suspendre le vêtement et mesurer du bord supérieur à l’ourlet : { $front } devant, { $side } le long des deux coutures de côté, { $back } derrière.
  }
     .check = La mesure est la même à gauche et à droite, et l’ourlet descend régulièrement vers le dos.
     .tolerance = { $off } de plus ou de moins

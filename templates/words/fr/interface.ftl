@@ -10,7 +10,7 @@ interface-cut = { $pieced ->
 # $dots : ce que le tissu supporte, sans plus que la colle ne demande.
 interface-iron = { $dots ->
     [1] Régler le fer sur un point, 110 °C, sans vapeur : { PIECE($piece) } n’en supporte pas plus. Coller d’abord un bout d’entoilage sur une chute. Ce que dit sa notice passe avant tout cela.
-   *[2] Régler le fer sur deux points, 150 °C, sans vapeur. Coller d’abord un bout d’entoilage sur une chute. Ce que dit sa notice passe avant tout cela.
+   *[2] Régler le fer sur deux points, 150 °C, sa vapeur coupée : la pattemouille humide donne celle qu’il faut. Coller d’abord un bout d’entoilage sur une chute. Ce que dit sa notice passe avant tout cela.
  }
     .check = Le bout ne se décolle pas et le tissu n’a pas changé.
     .remedy = Presser plus longtemps ; si cela n’aide pas, demander un entoilage qui convient à ce tissu.

@@ -22,6 +22,8 @@ number-is = { $name ->
     [beneath] le bout du dessous
     [beside] distance à côté
     [beyond] distance au-delà
+    [bobbin-thread] fil des canettes
+    [bobbins] combien de canettes
     [bone-length] longueur de la baleine
     [both-sides] les deux côtés ensemble
     [broad] bout large
@@ -148,6 +150,7 @@ number-is = { $name ->
     [narrow] bout étroit
     [near] jusqu’au coin proche
     [near-fold] à côté du pli
+    [needed] longueur qui se coud
     [next] le suivant
     [now] l’ouverture telle qu’elle est
     [number] lequel

@@ -23,11 +23,11 @@ shopping-no-price = sans prix
 shopping-thread = { $looped ->
     [yes] { $reels ->
         [one] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobine à la fois sur la machine
-       *[other] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobines à la fois sur la machine
+       *[other] aiguille { $needle }, canette { $bobbin }, boucleur { $looper }, { $waste } de perte ; { $reels } bobines à la fois sur les machines
     }
    *[no] { $reels ->
         [one] aiguille { $needle }, canette { $bobbin }, { $waste } de perte ; { $reels } bobine à la fois sur la machine
-       *[other] aiguille { $needle }, canette { $bobbin }, { $waste } de perte ; { $reels } bobines à la fois sur la machine
+       *[other] aiguille { $needle }, canette { $bobbin }, { $waste } de perte ; { $reels } bobines à la fois sur les machines
     }
  }
 # $bobbins (nombre)

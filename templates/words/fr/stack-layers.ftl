@@ -1,7 +1,7 @@
 ### Poser des bords les uns dans les autres et les tenir comme un seul bord, épaisseur par épaisseur.
 
 stack-layers-title = Réunir { $count } épaisseurs : { EDGE($stack) }
-stack-layers-aim = { $count } épaisseurs font un seul bord de { $length }. Il s’appelle désormais { EDGE($stack) }.
+stack-layers-aim = Un seul bord de { $length }, qui s’appelle désormais { EDGE($stack) }.
 # Une seule épaisseur : il n’y a rien de plus à faire.
 stack-layers-title-single = Préparer { PIECE($pieces) }
 stack-layers-aim-single = L’épaisseur est prête.
@@ -72,20 +72,26 @@ stack-layers-nest = { $ring ->
           *[pins] Ôter les épingles de ce quart et répartir à nouveau le mou.
        }
      }
+# Dit seulement dans les contrôles suivants : où s’arrête une épaisseur à côté de la précédente.
+stack-layers-ends = { $ends ->
+    [above] { " " }Son bord inférieur s’arrête { $by } au-dessus de celui de l’épaisseur précédente.
+    [below] { " " }Son bord inférieur s’arrête { $by } au-dessous de celui de l’épaisseur précédente.
+   *[level] { "" }
+ }
 stack-layers-put-in = { $ring ->
     [yes] Mettre { PIECE($layer) } à l’intérieur, { stack-layers-way }. { stack-layers-meet }
    *[no] Poser { PIECE($layer) } derrière, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-lined = { PIECE($layer, at: "start") } pend déjà derrière : lisser à plat. { stack-layers-meet }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 stack-layers-put-in-alike = { $ring ->
     [yes] Mettre les { $copies } ronds { PIECE($layer, case: "of") } à l’intérieur, { stack-layers-way }. { stack-layers-meet }
    *[no] Poser les { $copies } exemplaires { PIECE($layer, case: "of") } derrière, { stack-layers-way }. { stack-layers-meet }
  }
-    .check = { stack-layers-nest.check }
+    .check = { stack-layers-nest.check }{ stack-layers-ends }
     .remedy = { stack-layers-nest.remedy }
 
 ## Les tenir toutes

@@ -57,10 +57,16 @@ turned-lining-sew = Piquer à { $seam-width } du bord à travers tout, lentement
 
 ## Retourner
 
+# Dit seulement dans le message suivant : où s’arrête la doublure.
+turned-lining-ends = { $ends ->
+    [above] { " " }Son ourlet s’arrête { $by } au-dessus de celui des épaisseurs.
+    [below] { " " }Son ourlet s’arrête { $by } au-dessous de celui des épaisseurs.
+   *[level] { "" }
+ }
 turned-lining-turn = Passer { PIECE($lining) } par-dessus le haut et la laisser tomber à l’intérieur. Tirer la ceinture vers le haut.
     .check = { $out ->
         [yes] Ni bord vif ni rang de fronces ne se voit, dedans comme dehors. L’ouverture de la coulisse est à l’intérieur, et l’endroit de la doublure touche les épaisseurs.
        *[no] Ni bord vif ni rang de fronces ne se voit, dedans comme dehors. L’ouverture de la coulisse est à l’intérieur, et l’endroit de la doublure est du côté des jambes.
-     }
+     }{ turned-lining-ends }
     .remedy = Si l’ouverture est dehors, la ceinture a été montée dans le mauvais sens : découdre les deux piqûres et la retourner.
 turned-lining-press = Repasser légèrement la couture par l’intérieur, les marges vers l’ourlet.

@@ -47,7 +47,7 @@ def test_a_message_of_her_own_is_said_and_its_check_stays(room: Room) -> None:
     guide = _made(room(own))
     assert "Now row two: 8 mm from the edge, 5 mm below row one." in guide
     assert "Sew a second row the same way" not in guide
-    assert "The two rows run side by side and do not cross." in guide
+    assert "The rows do not cross." in guide
 
 
 def test_a_fixed_word_of_the_page_and_one_attribute_alone_can_be_said_her_way(room: Room) -> None:

@@ -56,7 +56,7 @@ def _operation(each: Mapping[int, Operation], sized: Sized, told: _Told) -> Size
     steps = [step for number, place in enumerate(places, 1) for step in _steps(number, place, tuple(each), sized)]
     cautions = tuple(_cautions({at: operation.cautions for at, operation in each.items()}, sized, told))
     for at, operation in each.items():
-        if operation.letter in told.sat[at]:
+        if operation.stop or operation.letter in told.sat[at]:
             told.cautions[at].rest()
     minutes = {at: bare(operation.minutes) for at, operation in each.items()}
     title, aim, number, stop, all_of_it = (

@@ -16,10 +16,37 @@ from furbelow.techniques.gather import Gathered
 from furbelow.techniques.neaten import Neatened
 from furbelow.techniques.shared.gathers import ROWS
 from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP, by_heat, iron_set
+from furbelow.techniques.shared.zigzag import zigzag_set
 
+CLEAR = Fraction(20)  # mm from a cut edge: beyond every seam margin; house rule, maker to confirm
 PRACTICE = Fraction(200)  # mm of offcut
 LEFT_ON = Fraction(10)  # minutes that a hot iron waits; house rule, maker to confirm
 TRIAL = Fraction(100)  # mm of a first seam, with a new needle
+# Sentences that have a line drawn on the cloth. A test holds them to what is said.
+LINES = frozenset(
+    {
+        "bias-strip-cut-across",
+        "bias-strip-lines",
+        "bustle-tapes-lines",
+        "bustle-tapes-middle",
+        "darts-legs",
+        "dipped-hem-line",
+        "divide-casing-mark",
+        "eyelets-cross",
+        "godets-mark",
+        "gores-draw-row",
+        "gores-mark-one",
+        "gores-mark-pair",
+        "lapped-seam-line",
+        "level-waist-line",
+        "line-across",
+        "ring-cut-centre",
+        "ring-cut-centre-beyond",
+        "ring-cut-ends",
+        "ring-cut-ends-wide",
+        "slit-across-vent",
+    }
+)
 _AT_MACHINE = (SetUp.STRAIGHT, SetUp.ZIGZAG)
 
 
@@ -36,7 +63,12 @@ def before_step(
     if performed[at].setup is SetUp.STRAIGHT and _at_zigzag(worked):
         yield said_action("machine-straight", {"stitch": Stitch(words.say.room.seam_stitch)}, words)
     if performed[at].setup in _AT_MACHINE and not any(done.setup in _AT_MACHINE for done in worked):
-        values: Values = {"trial": Length(words.say.strip(TRIAL)), "stitch": Stitch(words.say.room.seam_stitch)}
+        values: Values = {
+            "trial": Length(words.say.strip(TRIAL)),
+            "stitch": Stitch(words.say.room.seam_stitch),
+            "bobbins": shopping.bobbins.bobbins if shopping.bobbins else 0,
+            "bobbin-thread": Length(shopping.thread.bobbin, "thread"),
+        }
         yield said_action("machine-trial", values, words)
     neatened = [done for done in (*worked, performed[at]) if _overlocked(done)]
     if neatened and neatened[0] is performed[at]:
@@ -44,6 +76,7 @@ def before_step(
     if _crosses_zip(performed[at]):
         yield said_action("machine-zip-open", {}, words)
     yield from _marks_on_net(performed, at, words)
+    yield from _lines_on_net(performed, told, at, words)
     yield from _practice(performed, at, words)
     yield from _fresh_bobbins(shopping, at, words)
 
@@ -53,7 +86,24 @@ def _marks_on_net(performed: Sequence[Performed], at: int, words: Words) -> Iter
     known = {cloth for done in performed[:at] for cloth in _marked(done, words)}
     for cloth in dict.fromkeys(_marked(performed[at], words)):
         if cloth not in known:
-            yield said_action("marks-on-net", {"net": Supply(cloth)}, words)
+            values: Values = {"net": Supply(cloth), "clear": Length(CLEAR, "about")}
+            yield said_action("marks-on-net", values, words)
+
+
+def _lines_on_net(
+    performed: Sequence[Performed], told: Sequence[SaidStep], at: int, words: Words
+) -> Iterator[SaidAction]:
+    """What stands for a line on each net, before the first step that has one drawn on it."""
+
+    def ruled(step: int) -> Iterator[str]:
+        if any(action.mark in LINES for action in told[step].actions):
+            cloths = (words.say.solved.pieces[piece].piece.cloth.text for piece in performed[step].touches)
+            yield from (cloth for cloth in cloths if is_net(words.say.solved, cloth))
+
+    known = {cloth for step in range(at) for cloth in ruled(step)}
+    for cloth in dict.fromkeys(ruled(at)):
+        if cloth not in known:
+            yield said_action("lines-on-net", {"net": Supply(cloth)}, words)
 
 
 def _marked(done: Performed, words: Words) -> Iterator[str]:
@@ -93,9 +143,27 @@ def _practice(performed: Sequence[Performed], at: int, words: Words) -> Iterator
     yield said_action("practise-gathering", values, words)
 
 
+def with_zigzag_tried(performed: Sequence[Performed], said: SaidStep, at: int, words: Words) -> SaidStep:
+    """The step without the trial of its zigzag, where that was tried on all its cloths before.
+
+    said: the step at that place, as it is told so far.
+    """
+    if not said.actions or said.actions[0].mark != "neaten-try-zigzag":
+        return said
+    pieces = words.say.solved.pieces
+    before = [done for done in performed[:at] if isinstance(done.facts, Neatened)]
+    if not {pieces[piece].piece.cloth.text for piece in performed[at].touches} <= {
+        pieces[piece].piece.cloth.text for done in before for piece in done.touches
+    }:
+        return said
+    setting = zigzag_set(words.say.room.seam_stitch)
+    return said._replace(actions=(said_action(setting.message, setting.values, words), *said.actions[1:]))
+
+
 def with_iron_set(
     performed: Sequence[Performed],
     told: Sequence[SaidStep],
+    said: SaidStep,
     at: int,
     minutes: Sequence[Fraction],
     words: Words,
@@ -103,10 +171,9 @@ def with_iron_set(
 ) -> SaidStep:
     """The step with the iron set just before it presses, where it is cold or the cloth takes another heat than it stands at.
 
-    Not where the step says so itself. minutes: that each step takes. stops: what is said after each where the work may be
+    Not where the step says so itself. said: the step at that place, as it is told so far. minutes: that each step takes. stops: what is said after each where the work may be
     put away, and the iron with it.
     """
-    said = told[at]
     if not said.pressed or _set_by(said):
         return said
     bench = performed[at].after  # a step may press what it has sewn together

@@ -47,7 +47,7 @@ class ToldOnce:
         return new
 
     def rest(self) -> None:
-        """A sitting ends: who begins the next has not read what was told in this one."""
+        """The work may be put away: who goes on another day has not read what was told before."""
         self._told = set()
 
 
@@ -57,14 +57,14 @@ def sitting_last(sittings: Sequence[Sitting]) -> set[str]:
 
 
 def each_once(parts: Sequence[Part], sittings: Sequence[Sitting]) -> tuple[Part, ...]:
-    """The parts with each caution before the first operation alone that it concerns in each sitting: told again and again,
-    it is passed over.
+    """The parts with each caution before the first operation alone that it concerns between two places where the work may be
+    put away: told again and again, it is passed over.
     """
     told, sat = ToldOnce(), sitting_last(sittings)
 
     def first(operation: Operation) -> Operation:
         new = tuple(filter(told.is_new, operation.cautions))
-        if operation.letter in sat:
+        if operation.stop or operation.letter in sat:
             told.rest()
         return replace(operation, cautions=new)
 

@@ -63,7 +63,8 @@ def compose(
     """
     run, solved = rehearsal.run, rehearsal.solved
     shopping = shopping if begun is None else with_rest_of_time(shopping, begun)
-    say = Phrasing(solved, run.room, cutting.joins, cutting.lengths)
+    needs = {line.name: line.need for line in shopping.lines}
+    say = Phrasing(solved, run.room, cutting.joins, cutting.lengths, needs)
     words = Words(say.language, say, cutting.marks, marked=marked)
     words.read("guide")
     told = [said_step(done, words) for done in run.performed]

@@ -45,15 +45,20 @@ def cut_operations(
             title=title.text,
             aim=words.text("cutting-aim", {"sections": len(sheet.plan.sections)}),
             minutes="",
-            cautions=tuple(_hot(actions, words)),
+            cautions=(_blades(words), *_hot(actions, words)),
             figures=cutting_figures(
                 cutting, solved, words, name, _by_section(actions, (CHALKED,)), _by_section(actions, TAPES)
             ),
-            steps=numbered(actions),
+            steps=numbered(actions, words),
             tip="",
             stop="",
             number=title.number,
         )
+
+
+def _blades(words: Words) -> Caution:
+    words.read("cautions")
+    return Caution(CautionKind.BLADE, words.text("caution-cutting"))
 
 
 def _hot(actions: Sequence[SaidAction], words: Words) -> Iterator[Caution]:

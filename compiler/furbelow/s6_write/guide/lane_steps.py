@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from itertools import takewhile
 
+from furbelow.garment.limits import is_net
 from furbelow.garment.message import Length, One, Own, Part, Supply, Things, Value, Values, flag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.cut import Cutting
@@ -29,7 +30,7 @@ def lane_steps(
 ) -> tuple[list[SaidAction], list[SaidAction]]:
     """Laying section `number` of the cloth over the tapes, and cutting it. cloth: its name in the spec; begun: some of it is cut
     already, by another page."""
-    section = plan.sections[number - 1]
+    section, net = plan.sections[number - 1], flag(is_net(words.say.solved, cloth))
     if strip := by_ruler(plan, section):
         long = section.lanes[0].used if section.across else section.lanes[0].depth
         cut: Values = {
@@ -37,6 +38,7 @@ def lane_steps(
             "length": Length(long, "cut"),
             "piece": Own(tag_of(strip, cutting.marks)),
             "off": Length(CUT_OFF, "off"),
+            "net": net,
         }
         return [], [said_action("cutting-strip-off", cut, words)]
     tapes = [Length(mark.distance, "cut") for mark in table_marks(section)]
@@ -46,6 +48,7 @@ def lane_steps(
     beyond = along > table_of(words.say.room) and not from_end
     values: Values = {
         "cloth": Supply(cloth),
+        "net": net,
         "beyond": flag(beyond),
         "tapes": Things(tuple(tapes)),
         "from": One("end" if from_end else "edge", ("end", "edge")),
@@ -76,7 +79,7 @@ def lane_steps(
     fold = [said_action("cutting-slit-fold", {"lanes": Things(tuple(at_fold))}, words)] if at_fold else []
     return laid, [
         *slits,
-        *_far_slits(section, words),
+        *_far_slits(section, net, words),
         *fold,
         *_lanes(section, cutting.marks, words),
         *_kept(section, cutting, words),
@@ -90,7 +93,7 @@ def _taped_before(cutting: Cutting, cloth: str) -> bool:
     return any(is_taped(plan, section) for plan in plans for section in plan.sections)
 
 
-def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
+def _far_slits(section: Section, net: One, words: Words) -> Iterator[SaidAction]:
     """Lanes at selvedges that lie at the far side of the table are measured from there."""
     far = [(at, lane) for at, lane in enumerate(section.lanes, 1) if from_far_side(lane) and lane.offset]
     for depth in dict.fromkeys(lane.depth for _, lane in far):
@@ -99,6 +102,7 @@ def _far_slits(section: Section, words: Words) -> Iterator[SaidAction]:
             "lanes": Things(lanes),
             "depth": Length(depth, "cut"),
             "folded": flag(far[0][1].layer != "flat"),
+            "net": net,
             "off": Length(CUT_OFF, "off"),
         }
         yield said_action("cutting-slit-selvedge", values, words)

@@ -55,7 +55,7 @@ def last_look(rehearsal: Rehearsal, words: Words, letter: str, *, label: bool) -
     values = _values(rehearsal)
     looked = (said_action(message, values, words) for message in ("last-look-pins", *looks))
     # The pins last: the label is pinned.
-    steps = numbered((*(label_sewn(words) if label else ()), *looked))
+    steps = numbered((*(label_sewn(words) if label else ()), *looked), words)
     title, minutes = words.text("last-look-title"), words.said(duration(LAST_LOOK))
     cautions = (label_caution(words),) if label else ()
     aim = words.text("last-look-aim")

@@ -106,8 +106,8 @@ def _thread(line: Line, shopping: ShoppingList) -> Iterator[Part]:
     """Of thread, why so many reels, and how many bobbins to wind first."""
     if line.unit is not Unit.REELS:
         return
-    if shopping.thread.reels_at_once > 1:
-        yield Part("use-reels-at-once", {"reels": shopping.thread.reels_at_once})
+    if loopers := shopping.thread.on_looper:
+        yield Part("use-reels-at-once", {"reels": loopers, "sewing": shopping.thread.reels_at_once - loopers})
     if shopping.bobbins:
         yield Part("use-bobbins", {"bobbins": shopping.bobbins.bobbins})
 

@@ -11,7 +11,7 @@ from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import in_fives
 from furbelow.s5_buy.shopping import ShoppingList
 from furbelow.s6_write.figures import figures_for
-from furbelow.s6_write.guide.before_step import before_step, with_iron_set
+from furbelow.s6_write.guide.before_step import before_step, with_iron_set, with_zigzag_tried
 from furbelow.s6_write.guide.guide import Caution, Operation, Part
 from furbelow.s6_write.guide.last_look import label_caution, label_sewn
 from furbelow.s6_write.guide.numbered import numbered
@@ -43,12 +43,13 @@ def operations(
     for at, done in enumerate(run.performed):
         if not told[at].actions:
             continue
-        said = with_iron_set(run.performed, told, at, shopping.minutes, words, stop)
+        said = with_zigzag_tried(run.performed, told[at], at, words)
+        said = with_iron_set(run.performed, told, said, at, shopping.minutes, words, stop)
         minutes = in_fives(shopping.minutes[at])
         labels = at == label_at
         before = (*(label_sewn(words) if labels else ()), *before_step(run.performed, told, at, shopping, words))
         actions = _with_runs((*before, *said.actions), words)
-        steps = numbered(actions)
+        steps = numbered(actions, words)
         copies, runs = max(step.copies for step in steps), any(action.run for action in actions)
         irons = bool(said.pressed) and not ironed
         ironed = ironed or irons

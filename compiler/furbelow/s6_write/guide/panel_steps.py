@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
-from furbelow.garment.message import Length, Own, Supply, Things, Value
+from furbelow.garment.limits import is_net
+from furbelow.garment.message import Length, One, Own, Supply, Things, Value, flag
 from furbelow.garment.tolerance import CUT_OFF
 from furbelow.s4_cut.plan import Panel, Section, tag_of
 from furbelow.s4_cut.through_cuts import Through, cut_apart
@@ -23,27 +24,29 @@ def panel_steps(
     """
     words.read("cutting")
     apart = cut_apart(section.panels, section.length, width)
+    net = flag(is_net(words.say.solved, cloth))
     if apart is None:
         cut = [said_action("cutting-round", {"panels": len(section.panels)}, words)]
     else:
         cut = list(_apart(apart.cuts, marks, words))
-    return [_lay(section, cloth, faces, words), *_chalk(section, marks, words)], cut
+    return [_lay(section, cloth, net, faces, words), *_chalk(section, marks, net, words)], cut
 
 
-def _lay(section: Section, cloth: str, faces: bool, words: Words) -> SaidAction:
+def _lay(section: Section, cloth: str, net: One, faces: bool, words: Words) -> SaidAction:
     if section.length <= table_of(words.say.room):
         message = "cutting-lay" if faces else "cutting-lay-alike"
     else:
         message = "cutting-lay-beyond" if faces else "cutting-lay-alike-beyond"
-    return said_action(message, {"cloth": Supply(cloth)}, words)
+    return said_action(message, {"cloth": Supply(cloth), "net": net}, words)
 
 
-def _chalk(section: Section, marks: Mapping[str, str], words: Words) -> Iterator[SaidAction]:
+def _chalk(section: Section, marks: Mapping[str, str], net: One, words: Words) -> Iterator[SaidAction]:
     for panel in section.panels:
         yield said_action(
             "cutting-panel",
             {
                 "mark": Own(tag_of(panel, marks)),
+                "net": net,
                 "near-end": _start(panel.from_end),
                 "far-end": Length(panel.from_end + panel.length, "cut"),
                 "near-side": _start(panel.from_edge),

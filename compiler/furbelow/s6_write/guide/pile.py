@@ -32,7 +32,7 @@ def pile_operation(solved: Solved, share: Cutting, number: int, words: Words, le
         minutes="",
         cautions=(),
         figures=(),
-        steps=numbered(_told(solved, share, number, words)),
+        steps=numbered(_told(solved, share, number, words), words),
         tip="",
         stop="",
     )

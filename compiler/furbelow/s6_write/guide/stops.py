@@ -6,6 +6,7 @@ from collections.abc import Collection, Sequence
 from fractions import Fraction
 
 from furbelow.garment.message import Own
+from furbelow.garment.technique import SetUp
 from furbelow.s3_rehearse.run import Rehearsal
 from furbelow.s5_buy.hours import LAST_LOOK, in_fives
 from furbelow.s5_buy.shopping import ShoppingList
@@ -23,10 +24,12 @@ def stops(rehearsal: Rehearsal, shopping: ShoppingList, ends: Sequence[int], wor
     """
     told = [""] * len(shopping.minutes)
     if rehearsal.run.room.sitting is None:
-        spent = Fraction(0)
-        for at, (minutes, safe) in enumerate(zip(shopping.minutes, safe_stops(rehearsal.run), strict=True)):
+        spent, safe = Fraction(0), safe_stops(rehearsal.run)
+        # What is only pressed next is pressed first, while the iron is hot.
+        pressed = [done.setup is SetUp.IRON for done in rehearsal.run.performed]
+        for at, minutes in enumerate(shopping.minutes):
             spent += minutes
-            if safe and spent >= STRETCH:
+            if safe[at] and spent >= STRETCH and not (pressed[at + 1 : at + 2] == [True] and safe[at + 1]):
                 told[at], spent = words.text("stop"), Fraction(0)
     for number, at in enumerate(ends, 1):
         told[at] = words.text("stop-sitting", {"sitting": Own(str(number))})

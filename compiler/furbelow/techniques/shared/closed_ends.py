@@ -99,7 +99,7 @@ def ends_laid(done: Performed) -> tuple[Action, ...]:
         return (Action("close-panels", copies),)
     after, at_side = gore.side_seam
     values: Values = {
-        "order": Things(tuple(place_said(place) for place in gore.round), "row"),
+        "order": Things(tuple(_numbered(at, place) for at, place in enumerate(gore.round, 1)), "row"),
         "at-side": flag(at_side),
         "after": after,
         "next": after % len(gore.round) + 1,
@@ -127,6 +127,10 @@ def row_of(done: Performed) -> Gore | None:
     """The gores that become one ring, where each has its own place; None for panels that are all alike."""
     gore = done.before.cloths[done.touches[0]].piece.gore
     return gore if gore and gore.differ and panels(done) else None
+
+
+def _numbered(at: int, place: str) -> Part:
+    return Part("close-row-gore", {"number": at, **place_said(place).values})
 
 
 def place_said(place: str) -> Part:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 
 from furbelow.garment.bench import Bench
 from furbelow.garment.heat import coolest, dots_for
-from furbelow.garment.message import Fibre, Part, Supply
+from furbelow.garment.message import Fibre, Part, Supply, Value, Values
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool
 
@@ -24,9 +24,13 @@ SET_BY_STEP = frozenset({"interface-iron", "shirring-iron"})
 
 def iron_set(say: Phrasing, bench: Bench, piece: str) -> Action:
     """Setting the iron for a piece and all that is sewn to it."""
-    name = coolest(say.solved, bench, piece)
+    name, pressed = coolest(say.solved, bench, piece), say.solved.pieces[piece].piece.cloth.text
     fibre = say.solved.materials[name].material.fibre
-    told = Fibre(fibre) if fibre else Part("iron-unknown", {"supply": Supply(name)})
+    supply: Values = {"supply": Supply(name)}
+    told: Value = Part("iron-unknown", supply)
+    if fibre:
+        own = fibre == say.solved.materials[pressed].material.fibre
+        told = Fibre(fibre) if own else Part("iron-fibre-of", {"fibre": Fibre(fibre), **supply})
     return Action(_SET[dots_for(fibre)], values={"fibre": told})
 
 

@@ -5,8 +5,16 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Edge, State
+from furbelow.garment.message import Length, One, Value
 
 HOLDING_ROW = Fraction(2)  # mm from the edge, the row that holds the layers and stays in: gathering rows lie further in
+LEAST_STEP = Fraction(5)  # mm: by less one layer is not told to end above another; house rule, maker to confirm
+
+
+def ends_beside(lower: Fraction) -> dict[str, Value]:
+    """How messages are told where a layer ends that ends so many mm lower than another, or by less than 0 higher."""
+    where = "level" if abs(lower) < LEAST_STEP else "below" if lower > 0 else "above"
+    return {"ends": One(where, ("above", "below", "level")), "by": Length(abs(lower))}
 
 
 def taken(bench: Bench, edge: Edge, amount: Fraction) -> Bench:
