@@ -207,11 +207,12 @@ gore-place = { $place ->
 # Nur im Satz darunter gesagt: eine Keilbahn mit ihrer Nummer in der Reihe.
 close-row-gore = Nr. { $number } { gore-place }
 # Keilbahnen mit eigenem Platz. $at-side: ob die Naht in jeder Höhe an der Seite liegt.
-close-row = { $at-side ->
-    [yes] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Jedem auf die linke Stoffseite seine Nummer kreiden. Die Naht zwischen Nr. { $after } und Nr. { $next } ist die Seitennaht links an der tragenden Person.
-   *[no] Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }. Jedem auf die linke Stoffseite seine Nummer kreiden. Die Naht zwischen Nr. { $after } und Nr. { $next } liegt der linken Seite der tragenden Person am nächsten: Von ihr aus wird alles gemessen.
- }
+close-row = Die { $copies } Teile von { PIECE($pieces) } nebeneinander legen, rechte Seite oben, schmale Enden von sich weg, von links nach rechts: { $order }.
     .check = Das letzte wird an das erste genäht.
+close-row-seam = { $at-side ->
+    [yes] Auf jedes neben den Namen seine Nummer kreiden. Die Naht zwischen Nr. { $after } und Nr. { $next } ist die Seitennaht links an der tragenden Person.
+   *[no] Auf jedes neben den Namen seine Nummer kreiden. Die Naht zwischen Nr. { $after } und Nr. { $next } liegt der linken Seite der tragenden Person am nächsten: Von ihr aus wird alles gemessen.
+ }
 # Keilbahnen, deren Seiten ungleich lang aufeinandertreffen.
 close-unlike-by = die { $longer ->
     [front] vordere

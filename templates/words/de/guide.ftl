@@ -13,9 +13,9 @@ letters-skip-run = { $first } bis { $last }
 
 # $bobbins: wie viele volle alle Nähte brauchen; 0, wo niemand weiß, was eine fasst. $bobbin-thread: der Faden auf allen zusammen.
 machine-wind = { $bobbins ->
-    [0] Zwei Spulen mit dem Faden der Nähte aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden. Eine leere vor der nächsten Naht wieder aufspulen.
-    [one] { $bobbins } Spule mit dem Faden der Nähte aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden.
-   *[other] { $bobbins } Spulen mit dem Faden der Nähte aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden.
+    [0] Zwei Spulen aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden, eine leere also wieder füllen.
+    [one] { $bobbins } Spule aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden.
+   *[other] { $bobbins } Spulen aufspulen: Alle Nähte brauchen etwa { $bobbin-thread } Unterfaden.
  }
 machine-trial = Die neue Nadel einsetzen. { machine-wind } Zur Probe { $trial } auf einem doppelten Stoffrest nähen, { $stitch }.
     .check = Die Stiche sehen auf beiden Seiten gleich aus, und der Stoff liegt flach.
@@ -25,7 +25,7 @@ overlocker-trial = Zur Probe { $trial } an der Kante eines doppelten Stoffrests 
     .remedy = Kante wellig: den Differentialtransport eine Zahl höher stellen; eingezogen: eine Zahl niedriger. Stehen Schlingen über die Kante: beide Greifer um eine Zahl fester stellen.
 machine-straight = Die Maschine von Zickzack auf Geradstich zurückstellen, { $stitch }.
 machine-zip-open = Den Reißverschluss eine Handbreit öffnen, so dass der Schieber unter den kommenden Steppnähten liegt.
-marks-on-net = Kreide fällt durch { $net }. Wo diese Anleitung eine Kante markieren lässt, { $clear } neben der Schnittkante eine Schlinge aus buntem Faden mit zwei Knoten um einen Steg knüpfen: Dort erreicht sie keine Naht, keine Overlock und kein Bund. Eine Schlinge herausschneiden, ehe ein Umschlag sie verdeckt, alle anderen am Ende.
+marks-on-net = Kreide fällt durch { $net }. Wo eine Kante markiert wird, { $clear } neben der Schnittkante, jenseits von Naht und Overlock, einen bunten Faden zweimal um einen Steg knoten. Ihn herausschneiden, ehe ein Umschlag ihn verdeckt, oder am Ende.
 lines-on-net = Auf { $net } bleibt keine Linie. Wo eine gezogen werden soll, dort Klebestreifen aus Papier am Lineal entlang auflegen oder einen Faden feststecken, und beides abnehmen, wenn die Linie ausgedient hat.
 # $flat: von einem Rest; er wird so stark zusammengezogen wie nachher die Arbeit.
 practise-gathering = An einem Rest desselben Stoffs üben: die Zahl der Oberfadenspannung für Nähte aufschreiben, dann den längsten Stich und die Spannung eine Zahl niedriger einstellen. Auf { $flat } zwei Nähte nähen, { $first-row } und { $second-row } neben der Kante. An beiden Unterfäden ziehen, bis der Rest { $short } misst.

@@ -180,11 +180,12 @@ gore-place = { $place ->
 # Said only inside the message below: a gore with its number in the row.
 close-row-gore = no. { $number } { gore-place }
 # Gores with places of their own. $at-side: whether the seam lies at the side at every height.
-close-row = { $at-side ->
-    [yes] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. Chalk its number on the wrong side of each. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
-   *[no] Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }. Chalk its number on the wrong side of each. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
- }
+close-row = Lay the { $copies } pieces of { PIECE($pieces) } side by side, right side up, narrow ends away from you, from the left: { $order }.
     .check = The last one is sewn to the first.
+close-row-seam = { $at-side ->
+    [yes] Chalk its number beside the name on each. The seam between no. { $after } and no. { $next } is the side seam at the left of the wearer.
+   *[no] Chalk its number beside the name on each. The seam between no. { $after } and no. { $next } lies nearest to the left side of the wearer: all marks are measured from it.
+ }
 # Gores that meet with sides of unequal length.
 close-unlike-by = the { $longer ->
     [front] front

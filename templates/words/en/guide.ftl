@@ -13,9 +13,9 @@ letters-skip-run = { $first } to { $last }
 
 # $bobbins: how many full ones all rows take; 0 where nobody knows what one holds. $bobbin-thread: the thread on all of them together.
 machine-wind = { $bobbins ->
-    [0] wind two bobbins with the thread of the seams: all rows take about { $bobbin-thread } of lower thread. Wind an empty one again before the next row.
-    [one] wind { $bobbins } bobbin with the thread of the seams: all rows take about { $bobbin-thread } of lower thread.
-   *[other] wind { $bobbins } bobbins with the thread of the seams: all rows take about { $bobbin-thread } of lower thread.
+    [0] wind two bobbins: all rows take about { $bobbin-thread } of lower thread, so wind an empty one again.
+    [one] wind { $bobbins } bobbin: all rows take about { $bobbin-thread } of lower thread.
+   *[other] wind { $bobbins } bobbins: all rows take about { $bobbin-thread } of lower thread.
  }
 machine-trial = Put in the new needle and { machine-wind } For a trial sew { $trial } on a doubled offcut, { $stitch }.
     .check = The stitches look alike on both faces, and the cloth lies flat.
@@ -25,7 +25,7 @@ overlocker-trial = For a trial overlock { $trial } along the edge of a doubled o
     .remedy = Edge wavy: set the differential feed a number higher; drawn in: a number lower. Loops that stand off the edge: tighten both loopers by a number.
 machine-straight = Set the machine back from zigzag to straight, with a { $stitch }.
 machine-zip-open = Open the zip a hand's width, so that the slider lies below the rows to come.
-marks-on-net = Chalk falls through { $net }. Where this guide has an edge marked, knot a loop of bright thread twice round a strand { $clear } in from the cut edge: no seam, overlocker or band reaches it there. Cut a loop out before a fold hides it, and all others at the end.
+marks-on-net = Chalk falls through { $net }. Where an edge is marked, knot a bright thread twice round a strand { $clear } in from the cut edge, clear of seam and overlocker. Cut it out before a fold hides it, or at the end.
 lines-on-net = No line shows on { $net }. Where one is to be drawn, lay paper tape along a ruler there, or a thread held by pins, and take it off when the line has served.
 # $flat: of an offcut; it is drawn up as much as the work will be.
 practise-gathering = Practise on { $flat } of offcut: write down the upper tension for seams, set it one number lower and the stitch at its longest. Sew rows { $first-row } and { $second-row } from the edge; pull both lower threads until it measures { $short }.

@@ -221,11 +221,12 @@ gore-place = { $place ->
 # Se dice solo dentro del mensaje siguiente: una nesga con su número en la fila.
 close-row-gore = n.º { $number } { gore-place }
 # Nesgas con un lugar propio. $at-side: si la costura queda en el costado a cualquier altura.
-close-row = { $at-side ->
-    [yes] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. Escribe con jaboncillo en el revés de cada una su número. La costura entre la n.º { $after } y la n.º { $next } es la costura lateral, a la izquierda de quien lleva la prenda.
-   *[no] Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }. Escribe con jaboncillo en el revés de cada una su número. La costura entre la n.º { $after } y la n.º { $next } es la más cercana al costado izquierdo de quien lleva la prenda: todo se mide desde ella.
- }
+close-row = Pon las { $copies } piezas { PIECE($pieces, case: "of") } una junto a otra, derecho arriba, extremos estrechos lejos de ti, de izquierda a derecha: { $order }.
     .check = La última se cose a la primera.
+close-row-seam = { $at-side ->
+    [yes] Escribe con jaboncillo en cada una su número junto a su nombre. La costura entre la n.º { $after } y la n.º { $next } es la costura lateral, a la izquierda de quien lleva la prenda.
+   *[no] Escribe con jaboncillo en cada una su número junto a su nombre. La costura entre la n.º { $after } y la n.º { $next } es la más cercana al costado izquierdo de quien lleva la prenda: todo se mide desde ella.
+ }
 # Nesgas cuyos lados se encuentran con largos desiguales.
 close-unlike-by = la nesga { $longer ->
     [front] delantera

@@ -13,9 +13,9 @@ letters-skip-run = { $first } a { $last }
 
 # $bobbins: cuántas llenas hacen falta para todas las pasadas; 0 si no se sabe cuánto cabe en una. $bobbin-thread: el hilo de todas juntas.
 machine-wind = { $bobbins ->
-    [0] Llena dos canillas con el hilo de las costuras: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla. Llena otra vez la que se vacíe antes de la próxima pasada.
-    [one] Llena { $bobbins } canilla con el hilo de las costuras: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla.
-   *[other] Llena { $bobbins } canillas con el hilo de las costuras: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla.
+    [0] Llena dos canillas: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla, así que vuelve a llenar la que se vacíe.
+    [one] Llena { $bobbins } canilla: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla.
+   *[other] Llena { $bobbins } canillas: todas las pasadas llevan unos { $bobbin-thread } de hilo de canilla.
  }
 machine-trial = Pon la aguja nueva. { machine-wind } De prueba cose { $trial } en un retal doble, { $stitch }.
     .check = Las puntadas se ven iguales por las dos caras y la tela queda plana.
@@ -25,7 +25,7 @@ overlocker-trial = De prueba pasa por la remalladora { $trial } del borde de un 
     .remedy = Borde ondulado: sube un número el transporte diferencial; borde encogido: bájalo un número. Bucles que sobresalen del borde: aprieta un número los dos ganchos.
 machine-straight = Vuelve a poner la máquina de zigzag a puntada recta: { $stitch }.
 machine-zip-open = Abre la cremallera el ancho de una mano, de modo que el cursor quede por debajo de los pespuntes que siguen.
-marks-on-net = El jaboncillo se cuela por { $net }. Donde esta guía marca un borde, anuda dos veces una lazada de hilo vivo alrededor de una malla, a { $clear } del borde cortado: ahí no la alcanza ninguna costura, remalladora ni cinturilla. Corta una lazada antes de que un doblez la tape, y todas las demás al final.
+marks-on-net = El jaboncillo se cuela por { $net }. Donde se marque un borde, anuda dos veces un hilo vivo a una malla a { $clear } del borde cortado, fuera del alcance de costura y remalladora. Córtalo antes de que lo tape un doblez, o al final.
 lines-on-net = En { $net } no se ve ninguna línea. Donde haya que trazar una, pon cinta de papel a lo largo de una regla, o un hilo sujeto con alfileres, y quítalos cuando la línea haya servido.
 # $flat: de un retal; se encoge tanto como luego la labor.
 practise-gathering = Practica en un retal de la misma tela: apunta el número de la tensión superior para las costuras, pon la puntada más larga y la tensión un número más baja. En { $flat } cose dos pasadas, a { $first-row } y { $second-row } del borde. Tira de los dos hilos de la canilla hasta que mida { $short }.

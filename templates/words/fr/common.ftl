@@ -226,11 +226,12 @@ gore-place = { $place ->
 # Dit seulement dans le message suivant : un lé avec son numéro dans le rang.
 close-row-gore = nº { $number } { gore-place }
 # Des lés qui ont chacun leur place. $at-side : si la couture est sur le côté à toute hauteur.
-close-row = { $at-side ->
-    [yes] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. Écrire à la craie son numéro sur l’envers de chacune. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
-   *[no] Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }. Écrire à la craie son numéro sur l’envers de chacune. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
- }
+close-row = Poser les { $copies } pièces { PIECE($pieces, case: "of") } côte à côte, endroit dessus, bouts étroits loin de soi, de gauche à droite : { $order }.
     .check = La dernière se coud à la première.
+close-row-seam = { $at-side ->
+    [yes] Écrire à la craie sur chacune son numéro à côté de son nom. La couture entre le nº { $after } et le nº { $next } est la couture de côté, à gauche de la personne qui porte le vêtement.
+   *[no] Écrire à la craie sur chacune son numéro à côté de son nom. La couture entre le nº { $after } et le nº { $next } est la plus proche du côté gauche de la personne qui porte le vêtement : tout se mesure à partir d’elle.
+ }
 # Des lés dont les côtés qui se rencontrent sont de longueurs inégales.
 close-unlike-by = le lé { $longer ->
     [front] du devant

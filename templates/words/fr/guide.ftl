@@ -13,9 +13,9 @@ letters-skip-run = { $first } à { $last }
 
 # $bobbins : combien de pleines il faut pour tous les rangs ; 0 si l’on ne sait pas ce qu’une canette contient. $bobbin-thread : le fil de toutes ensemble.
 machine-wind = { $bobbins ->
-    [0] Remplir deux canettes du fil des coutures : tous les rangs prennent environ { $bobbin-thread } de fil de canette. Remplir une canette vide avant le rang suivant.
-    [one] Remplir { $bobbins } canette du fil des coutures : tous les rangs prennent environ { $bobbin-thread } de fil de canette.
-   *[other] Remplir { $bobbins } canettes du fil des coutures : tous les rangs prennent environ { $bobbin-thread } de fil de canette.
+    [0] Remplir deux canettes : tous les rangs prennent environ { $bobbin-thread } de fil de canette, donc remplir celle qui se vide.
+    [one] Remplir { $bobbins } canette : tous les rangs prennent environ { $bobbin-thread } de fil de canette.
+   *[other] Remplir { $bobbins } canettes : tous les rangs prennent environ { $bobbin-thread } de fil de canette.
  }
 machine-trial = Monter l’aiguille neuve. { machine-wind } À titre d’essai, piquer { $trial } sur une chute en double, { $stitch }.
     .check = Les points sont pareils sur les deux faces, et le tissu reste à plat.
@@ -25,7 +25,7 @@ overlocker-trial = À titre d’essai, surjeter { $trial } sur le bord d’une c
     .remedy = Bord ondulé : augmenter l’entraînement différentiel d’un cran ; bord froncé : le baisser d’un cran. Boucles qui dépassent du bord : serrer les deux boucleurs d’un cran.
 machine-straight = Revenir du zigzag au point droit, { $stitch }.
 machine-zip-open = Ouvrir la fermeture d’une largeur de main, de sorte que le curseur soit au-dessous des piqûres à venir.
-marks-on-net = La craie passe à travers { $net }. Là où ce guide fait marquer un bord, nouer deux fois une boucle de fil vif autour d’une maille, à { $clear } du bord coupé : ni couture, ni surjeteuse, ni ceinture ne l’atteint là. Couper une boucle avant qu’un pli ne la cache, et toutes les autres à la fin.
+marks-on-net = La craie passe à travers { $net }. Là où un bord est marqué, nouer deux fois un fil vif autour d’une maille à { $clear } du bord coupé, hors de portée de la couture et de la surjeteuse. Le couper avant qu’un pli ne le cache, ou à la fin.
 lines-on-net = Aucune ligne ne se voit sur { $net }. Là où il faut en tracer une, y poser du ruban de papier le long d’une règle, ou un fil tenu par des épingles, et l’ôter quand la ligne a servi.
 # $flat : d’une chute ; on la resserre autant que le sera l’ouvrage.
 practise-gathering = S’exercer sur une chute du même tissu : noter le chiffre de la tension du fil supérieur pour les coutures, puis régler le point le plus long et la tension un chiffre plus bas. Sur { $flat } piquer deux rangs, à { $first-row } et { $second-row } du bord. Tirer les deux fils de canette jusqu’à ce qu’elle mesure { $short }.

@@ -104,7 +104,8 @@ def ends_laid(done: Performed) -> tuple[Action, ...]:
         "after": after,
         "next": after % len(gore.round) + 1,
     }
-    return Action("close-row", copies, values=values), Action("close-panels", copies), *_unlike(done, gore, copies)
+    laid = (Action(name, copies, values=values) for name in ("close-row", "close-row-seam"))
+    return *laid, Action("close-panels", copies), *_unlike(done, gore, copies)
 
 
 def _unlike(done: Performed, gore: Gore, copies: int) -> tuple[Action, ...]:
