@@ -212,7 +212,7 @@ def test_one_seam_of_several_is_named_where_only_one_stays_open(cut: str) -> Non
     assert "start edge is the side at your left" in words
     assert "end edge is the side at your right" in words
     # The bright thread is tied where that seam is sewn, never in its opening.
-    assert "Tie a bright thread into the seam with the opening, below it, 31.5 cm from the top edge" in words
+    assert "tie a bright thread into the seam with the opening, below it, 31.5 cm from the top edge" in words
 
 
 @pytest.mark.parametrize("hemmed", [False, True])

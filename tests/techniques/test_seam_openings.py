@@ -180,7 +180,7 @@ def test_the_bright_thread_is_never_tied_where_the_seam_is_open(opened: int, dee
     worked = work(pieces, f"- join ends: {{of: skirt, seam: 15 mm, into: one ring, open: {opened} cm}}")
     if worked.performed[0].refused:
         return
-    (told,) = [text for text in worked.words().split(". ") if "Tie a bright thread" in text]
+    (told,) = [text for text in worked.words().split(". ") if "tie a bright thread" in text]
     down = float(told.split(" cm from the top")[0].rpartition(" ")[2])
     assert opened < down < deep
 
