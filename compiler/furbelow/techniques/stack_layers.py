@@ -14,7 +14,6 @@ from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
 from furbelow.garment.bench import LINED, Bench, Edge, Ply, State
-from furbelow.garment.levels import levels_of
 from furbelow.garment.lying import Covered, Ledger, OnCloth, Window
 from furbelow.garment.matching import divisions
 from furbelow.garment.message import Length, One, Own, Part, Pieces, Stitch, Things, Values, edge_said, flag
@@ -47,7 +46,7 @@ from furbelow.techniques.shared.iron import iron_hot, iron_tools
 from furbelow.techniques.shared.marks import marked_in, marked_said, parts_apart, tagged
 from furbelow.techniques.shared.pins import pins_apart
 from furbelow.techniques.shared.preconditions import edge_not_ready, ends_turned, forms_differ
-from furbelow.techniques.shared.stacks import HOLDING_ROW, ends_beside
+from furbelow.techniques.shared.stacks import HOLDING_ROW, ends_beside, hangs_below
 
 LONG_ROW, SHORT_ROW = "long stitch", "short stitch"
 SHORT = Fraction(2)  # length of a short stitch; common practice, no source
@@ -289,7 +288,7 @@ class StackLayers:
             apart = parts_apart(done.before, unmarked[0], parts)
             own: Values = {"part": _each_own([length / parts for length in stacked.own])} if stacked.own else {}
             actions.append(Action("stack-layers-mark", values={**apart, **own}))
-        hung = [_hangs(done.before, str(layer.edge)) for layer in stacked.layers]
+        hung = [hangs_below(done.before, str(layer.edge)) for layer in stacked.layers]
         lower = [now - before for now, before in zip(hung, (hung[0], *hung), strict=False)]
         laid = zip(stacked.layers, lower, strict=True)
         actions += [_laid(done, say, layer, by, number, edge.copies) for number, (layer, by) in enumerate(laid)]
@@ -367,14 +366,6 @@ def _folded_in_half(edges: Sequence[EdgeName]) -> str | None:
 def parts_in(edges: Sequence[Edge]) -> int:
     """In how many parts a stack is marked: as the finest of its layers, or by its length where none is marked."""
     return max(divisions(edges[0].set_length), *(edge.marks for edge in edges))
-
-
-def _hangs(bench: Bench, edge: str) -> Fraction:
-    """How far below this top edge ends what hangs from it, in mm; 0 for a bottom edge."""
-    levels, piece = levels_of(bench), bench.edge(edge).pieces[0]
-    if edge.endswith(".bottom"):
-        return Fraction(0)
-    return max(levels.bottoms[each] for each in bench.unit(piece)) - levels.tops[piece]
 
 
 def _laid(done: Performed, say: Phrasing, layer: LayerName, lower: Fraction, number: int, stacks: int) -> Action:

@@ -5,10 +5,19 @@ from __future__ import annotations
 from fractions import Fraction
 
 from furbelow.garment.bench import Bench, Edge, State
+from furbelow.garment.levels import levels_of
 from furbelow.garment.message import Length, One, Value
 
 HOLDING_ROW = Fraction(2)  # mm from the edge, the row that holds the layers and stays in: gathering rows lie further in
 LEAST_STEP = Fraction(5)  # mm: by less one layer is not told to end above another; house rule, maker to confirm
+
+
+def hangs_below(bench: Bench, edge: str) -> Fraction:
+    """How far below this top edge ends what hangs from it, in mm; 0 for a bottom edge."""
+    levels, piece = levels_of(bench), bench.edge(edge).pieces[0]
+    if edge.endswith(".bottom"):
+        return Fraction(0)
+    return max(levels.bottoms[each] for each in bench.unit(piece)) - levels.tops[piece]
 
 
 def ends_beside(lower: Fraction) -> dict[str, Value]:
