@@ -503,13 +503,17 @@ def test_the_first_page_plans_what_is_left(rows: tuple[str, ...]) -> None:
     assert time not in [fact.value for fact in whole.glance]
 
 
-def test_the_guide_from_there_on_tells_each_caution_in_each_sitting_anew() -> None:
+def test_the_guide_from_there_on_tells_each_caution_anew_where_the_work_may_have_been_put_away() -> None:
     found = amended("larkspur", "M", "ring: upper, copy: 1, length: 296 cm")
     guide = fresh_guide(found)
     operations = {operation.letter: operation for operation in guide.operations}
     asked = {operation.key: operation.cautions for operation in guide_of(found.together, "M", for_some=True).operations}
     for sitting in guide.sittings:
         work = [operations[letter] for letter, _ in sitting.work]
-        told = [caution for operation in work for caution in operation.cautions]
-        assert len(told) == len(set(told))
-        assert {caution for operation in work for caution in asked.get(operation.key, ())} <= set(told)
+        told: set[Caution] = set()
+        for operation in work:
+            assert not told & set(operation.cautions)
+            told.update(operation.cautions)
+            assert set(asked.get(operation.key, ())) <= told
+            if operation.stop:
+                told = set()
