@@ -20,6 +20,7 @@ from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import Planned, guide_of, plan, prove
 from furbelow.order.order import Order
 from furbelow.s1_read.read_spec import read_spec
+from furbelow.s6_write.guide.guide import Caution
 from furbelow.verbs.command import run
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
