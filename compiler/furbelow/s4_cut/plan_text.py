@@ -26,7 +26,7 @@ def plan_key(strips: tuple[Strip, ...], bolt: Bolt, prices: CutPrices) -> str:
 def to_json(plan: CuttingPlan) -> str:
     """The plan as JSON text; fractions are strings such as "127/2"."""
     told = {**plan._asdict(), "sections": [_told(section) for section in plan.sections]}
-    return json.dumps(told, default=str, indent=1, ensure_ascii=False) + "\n"
+    return json.dumps(told, default=str, ensure_ascii=False)
 
 
 def _told(section: Section) -> dict[str, Any]:

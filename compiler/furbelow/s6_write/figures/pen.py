@@ -109,7 +109,7 @@ class Sheet:
 
     def add(self, *marks: Mark) -> None:
         for mark in marks:
-            self._reach((mark.top, mark.bottom))
+            self._reach(mark.top, mark.bottom)
         self.marks += marks
 
     # --- words ---
@@ -136,7 +136,7 @@ class Sheet:
         box = Box(left, at[1] - ASCENT, left + length, at[1] + DESCENT)
         if not words:
             return box
-        self._reach((box.top, box.bottom))
+        self._reach(box.top, box.bottom)
         self.words.append(box)
         if ground:
             corners = [
@@ -147,11 +147,7 @@ class Sheet:
             ]
             drawn = _track(corners) + "z"
             self._last.append(_path(drawn, "none", 0, (), GROUND, False))
-        weight = ' font-weight="600"' if bold else ""
-        self._last.append(
-            f'<text x="{number(left)}" y="{number(at[1])}" font-size="{number(SIZE)}"{weight} fill="{colour}"'
-            f' textLength="{number(length)}" lengthAdjust="spacingAndGlyphs">{escape(words, quote=False)}</text>'
-        )
+        self._last.append(_worded(left, at[1], length, words, bold, colour))
         return box
 
     def paragraph(
@@ -267,9 +263,11 @@ class Sheet:
             f' font-family="{FAMILY}" fill="none" stroke-linejoin="round">{drawn}{"".join(self._last)}</svg>'
         )
 
-    def _reach(self, heights: Iterable[float]) -> None:
-        reached = list(heights)
-        self._top, self._bottom = min(self._top, *reached), max(self._bottom, *reached)
+    def _reach(self, top: float, bottom: float) -> None:
+        if top < self._top:
+            self._top = top
+        if bottom > self._bottom:
+            self._bottom = bottom
 
 
 def number(value: float) -> str:
@@ -335,6 +333,16 @@ def _head(tip: Point, way: float, size: float) -> list[Point]:
 
 
 @lru_cache(maxsize=2048)  # the guides of a class are drawn mostly alike
+def _worded(left: float, base: float, length: float, words: str, bold: bool, colour: str) -> str:
+    """One line of words as long as that."""
+    weight = ' font-weight="600"' if bold else ""
+    return (
+        f'<text x="{number(left)}" y="{number(base)}" font-size="{number(SIZE)}"{weight} fill="{colour}"'
+        f' textLength="{number(length)}" lengthAdjust="spacingAndGlyphs">{escape(words, quote=False)}</text>'
+    )
+
+
+@lru_cache(maxsize=2048)  # see `_worded`
 def _marked(
     strokes: tuple[tuple[Point, ...], ...],
     colour: str,
