@@ -142,7 +142,7 @@ def columns_of(
     levels = _levels(view, form, places, last)
     hem = places[-1]
     folds = min(most, max(FEWEST, round(hem.cloth / hem.wide)))
-    around = ROUGH if not fine else 16 if folds < 14 else 12 if folds < 20 else 8
+    around = ROUGH if not fine else 12 if folds < 14 else 8
     lines = _lines(piece, folds, around, view.turn, span)
     if not lines.angles:
         return (), ()
