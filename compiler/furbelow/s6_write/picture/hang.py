@@ -16,7 +16,7 @@ from math import atan2, exp, hypot, pi, sin, sqrt
 
 from furbelow.garment.lying import Lies
 from furbelow.named import NamedTuple
-from furbelow.s6_write.picture.fold import folded
+from furbelow.s6_write.picture.fold import Fold, folded
 from furbelow.s6_write.picture.form import Form
 from furbelow.s6_write.picture.shape import Layer, Tier
 
@@ -52,11 +52,6 @@ class Place(NamedTuple):
     deep: float
     tip: float
 
-    @property
-    def fullness(self) -> float:
-        """Cloth for each length of the ring that it hangs on."""
-        return self.cloth / (2 * pi * self.radius)
-
 
 class _Station(NamedTuple):
     """What of a place does not change while the layer comes to rest."""
@@ -74,6 +69,9 @@ class _Station(NamedTuple):
     least: float  # fullness that is never opened
 
 
+_Laid = tuple[float, float, float, Fold]  # radius, how far down, fullness there, and the fold that it stands in
+
+
 def hang(
     layer: Layer, form: Form, waist: float, top: float, inside: Callable[[float], float] | None = None
 ) -> tuple[Place, ...]:
@@ -85,8 +83,7 @@ def hang(
     stations = _stations(layer)
     lean = [0.1] * len(stations)
     for lap in range(LAPS):
-        places = _laid(stations, lean, form, waist, top, inside, slack=1.1)
-        new = _bent(stations, places, layer.alike)
+        new = _bent(stations, _laid(stations, lean, form, waist, top, inside, slack=1.1), layer.alike)
         damp = 0.4 - 0.25 * lap / LAPS
         moved = 0.0
         for at, angle in enumerate(new):
@@ -95,7 +92,13 @@ def hang(
             moved = max(moved, abs(change))
         if moved < STILL:
             break
-    return tuple(_laid(stations, lean, form, waist, top, inside, slack=1.0))
+    laid = _laid(stations, lean, form, waist, top, inside, slack=1.0)
+    return tuple(
+        [
+            Place(at.tier, at.along, at.below, at.cloth, radius, down, angle, at.wide, fold.deep * at.wide, fold.tip)
+            for at, angle, (radius, down, _, fold) in zip(stations, lean, laid, strict=True)
+        ]
+    )
 
 
 def _stations(layer: Layer) -> list[_Station]:
@@ -152,12 +155,12 @@ def _laid(
     top: float,
     inside: Callable[[float], float] | None,
     slack: float,
-) -> list[Place]:
+) -> list[_Laid]:
     """The outline at these angles, kept outside what is under it and inside the length of its own cloth."""
-    places: list[Place] = []
+    laid: list[_Laid] = []
     radius, down, deep = waist / (2 * pi), top, 0.0
     high, upper = 0.0, radius  # where the cloth was held last: at a seam, by a hoop
-    for at, (tier, along, below, step, cloth, *_, wide, _, hoop, least) in enumerate(stations):
+    for at, (_, along, below, step, cloth, _, _, wide, _, hoop, least) in enumerate(stations):
         before = radius
         if not step or (hoop and at and stations[at - 1].hoop != hoop):
             high, upper = along - step, radius
@@ -170,20 +173,20 @@ def _laid(
             out = max(-step, min(step, radius - before))
             down += sqrt(max(0.0, step * step - out * out))
             radius = before + out
-        fold = folded(cloth / (2 * pi * radius))
+        fullness = cloth / (2 * pi * radius)
+        fold = folded(fullness)
         deep = fold.deep * wide
-        places.append(Place(tier, along, below, cloth, radius, down, lean[at], wide, deep, fold.tip))
-    return places
+        laid.append((radius, down, fullness, fold))
+    return laid
 
 
-def _bent(stations: Sequence[_Station], places: Sequence[Place], alike: int) -> list[float]:
+def _bent(stations: Sequence[_Station], laid: Sequence[_Laid], alike: int) -> list[float]:
     """The angles at which the strip would come to rest under these forces: a linear step of its equation."""
     hold, last = min(1.0, SPRING * (1 + HOLD * (alike - 1))), len(stations) - 1
     thrust = []
-    for station, place in zip(stations, places, strict=True):
-        fullness = place.fullness
+    for station, (_, _, fullness, fold) in zip(stations, laid, strict=True):
         # Crowded folds are hairpins: they push harder than the elastica says.
-        load = max(folded(fullness).load, fullness * fullness / pi)
+        load = max(fold.load, fullness * fullness / pi)
         thrust.append(hold * station.push * load * (1 - exp(min(2.0, (station.least - fullness) / 0.05))))
     outward = [0.0] * (last + 1)
     for at in range(last - 1, -1, -1):
