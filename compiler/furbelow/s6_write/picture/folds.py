@@ -81,6 +81,9 @@ class Waved(NamedTuple):
     lower: float
 
 
+_LEVEL = Waved(0.0, 0.0, 0.0)  # any place of a level edge
+
+
 class _Lines(NamedTuple):
     """Lines down the cloth before they are laid on the sheet, each field with a value for each of them.
 
@@ -146,8 +149,9 @@ def columns_of(
     lines = _lines(piece, folds, around, view.turn, span)
     if not lines.angles:
         return (), ()
-    columns, edge = _laid(view, levels, lines, [_waved(above, angle) for angle in lines.angles], dips, floor)
-    return columns[lines.first :] + columns[: lines.first], edge
+    hangs = [_waved(above, angle) for angle in lines.angles] if above else [_LEVEL] * len(lines.angles)
+    columns = _laid(view, levels, lines, hangs, dips, floor)
+    return columns[lines.first :] + columns[: lines.first], () if last else _edge(levels[-1], lines, hangs)
 
 
 @lru_cache(maxsize=32)  # where folds lie is the same for most wearers; how deep they are is not
@@ -188,8 +192,8 @@ def _laid(
     above: Sequence[Waved],
     dips: Sequence[Dip],
     floor: float,
-) -> tuple[tuple[Column, ...], tuple[Waved, ...]]:
-    """The lines as columns, and the edge at their hems. above: where each line hangs from the tier above.
+) -> tuple[Column, ...]:
+    """The lines as columns. above: where each line hangs from the tier above.
 
     Level by level, so that what is one for all lines of a level is reckoned once: a guide has ten thousand spots.
     """
@@ -217,12 +221,16 @@ def _laid(
             near = ring * (near_sine * s + near_cosine * c)
             spots.append((middle + ring * (x_sine * s + x_cosine * c), waist + fall * reached + lift * near, near))
         rows.append(spots)
-    hem = levels[-1]
+    return tuple(map(Column, zip(*rows, strict=True), lines.phases, lines.folds, angles))
+
+
+def _edge(hem: _Level, lines: _Lines, above: Sequence[Waved]) -> tuple[Waved, ...]:
+    """The edge at the hems of the lines, for the tier that hangs from it."""
     edge = []
-    for angle, wave, stood, hung in zip(angles, waves, outs, lowers, strict=True):
+    for angle, wave, (_, stood, hung) in zip(lines.angles, lines.waves, above, strict=True):
         out = max(wave * hem.deep + stood * hem.fades, hem.least)
         edge.append(Waved(angle, out, hung * hem.fades + out * hem.drop))
-    return tuple(map(Column, zip(*rows, strict=True), lines.phases, lines.folds, angles)), tuple(edge)
+    return tuple(edge)
 
 
 def _levels(view: View, form: Form, places: Sequence[Place], last: bool) -> list[_Level]:
@@ -276,8 +284,6 @@ def lower_at(dip: Dip, angle: float) -> float:
 
 def _waved(edge: Sequence[Waved], angle: float) -> Waved:
     """The edge at this angle."""
-    if not edge:
-        return Waved(angle, 0.0, 0.0)
     after = bisect(edge, (angle,))
     a, b = edge[max(after - 1, 0)], edge[min(after, len(edge) - 1)]
     t = (angle - a.angle) / (b.angle - a.angle) if b.angle > a.angle else 0.0
