@@ -33,6 +33,7 @@ def test_a_pocket_that_came_out_shorter_has_its_own_numbers_and_may_be_matched()
     assert "where it is to match the other, cut that to 20 cm as well" in as_text(found)
     told = [operation for operation in fresh_guide(found).operations if "pocket" in operation.title]
     assert len(told) == 2
+    assert all(operation.title.startswith("Sew each copy of the pocket") for operation in told)
     checks = [" ".join(step.check for step in operation.steps) for operation in told]
     assert "18 cm high" in checks[0]
     assert "15.5 cm high" in checks[1]

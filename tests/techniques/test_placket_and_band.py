@@ -148,7 +148,7 @@ def test_ties_of_whole_centimetres_are_cut_and_told_so() -> None:
     assert (tie.length, tie.depth) == (800, 30)
     # 5 mm of seam at one end, 2 cm of lap and 1 cm folded under at the other; 5 mm of seam at both long edges.
     assert (tie.cut_length, tie.cut_depth) == (800 + 5 + 20 + 10, 2 * 30 + 2 * 5)
-    assert "Two ties of 80 cm" in worked.tellings()[-1].aim
+    assert "ties of 80 cm" in worked.tellings()[-1].aim
     assert "Fold 1 cm of the open end to the inside of the tie" in worked.words()
 
 

@@ -48,7 +48,6 @@ def each_copy_once(
     groups = _grouped(plain, {copy: told for copy, told in own.items() if copy <= here}, here)
     if len(groups) == 1:
         return (with_banner(groups[0].operation, lengths.values()),)
-    aims = {group.operation.aim for group in groups}
     told = [
         with_banner(_told(group, here, words), (lengths.get(copy, "") for copy in (*group.copies, *group.rest)))
         for group in groups
@@ -57,7 +56,6 @@ def each_copy_once(
     return tuple(
         replace(
             operation,
-            aim=operation.aim if len(aims) == 1 else "",
             minutes=operation.minutes if operation is told[0] else "",
             stop=operation.stop if operation is told[-1] else "",
         )

@@ -3,7 +3,7 @@
 
 patch-pocket-title = { $pockets ->
     [one] { PIECE($pocket) } auf { PIECE($on) } nähen
-   *[other] Beide Stücke von { PIECE($pocket) } auf { PIECE($on) } nähen
+   *[other] Jedes Stück von { PIECE($pocket) } auf { PIECE($on) } nähen
  }
 patch-pocket-aim = { $pockets ->
     [one] Die Tasche ist { $wide } breit und { $high } hoch und oben offen.

@@ -2,7 +2,7 @@
 
 tie-ends-title = Bindebänder an { PIECE($band) } nähen
     .number = { $tie-long }
-tie-ends-aim = Zwei Bindebänder von { $tie-long } schließen die Taille.
+tie-ends-aim = Die Taille schließt mit Bindebändern von { $tie-long }.
 
 ## Jedes Bindeband
 

@@ -3,7 +3,7 @@
 
 patch-pocket-title = { $pockets ->
     [one] Sew { PIECE($pocket) } on { PIECE($on) }
-   *[other] Sew both copies of { PIECE($pocket) } on { PIECE($on) }
+   *[other] Sew each copy of { PIECE($pocket) } on { PIECE($on) }
  }
 patch-pocket-aim = { $pockets ->
     [one] It is { $wide } wide and { $high } high, and opens at the top.

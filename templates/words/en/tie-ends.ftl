@@ -2,7 +2,7 @@
 
 tie-ends-title = Sew ties to { PIECE($band) }
     .number = { $tie-long }
-tie-ends-aim = Two ties of { $tie-long } close the waist.
+tie-ends-aim = The waist closes by ties of { $tie-long }.
 
 ## Each tie
 

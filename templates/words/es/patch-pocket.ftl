@@ -3,7 +3,7 @@
 
 patch-pocket-title = { $pockets ->
     [one] Cose { PIECE($pocket) } sobre { PIECE($on) }
-   *[other] Cose las dos unidades { PIECE($pocket, case: "of") } sobre { PIECE($on) }
+   *[other] Cose cada unidad { PIECE($pocket, case: "of") } sobre { PIECE($on) }
  }
 patch-pocket-aim = { $pockets ->
     [one] El bolsillo mide { $wide } de ancho y { $high } de alto, y se abre por arriba.

@@ -2,7 +2,7 @@
 
 tie-ends-title = Cose cintas de atar { PIECE($band, case: "to") }
     .number = { $tie-long }
-tie-ends-aim = Dos cintas de atar de { $tie-long } cierran la cintura.
+tie-ends-aim = La cintura se cierra con cintas de atar de { $tie-long }.
 
 ## Cada cinta de atar
 

@@ -3,7 +3,7 @@
 
 patch-pocket-title = { $pockets ->
     [one] Plaquer { PIECE($pocket) } sur { PIECE($on) }
-   *[other] Plaquer les deux exemplaires { PIECE($pocket, case: "of") } sur { PIECE($on) }
+   *[other] Plaquer chaque exemplaire { PIECE($pocket, case: "of") } sur { PIECE($on) }
  }
 patch-pocket-aim = { $pockets ->
     [one] La poche a { $wide } de large et { $high } de haut, et s’ouvre en haut.

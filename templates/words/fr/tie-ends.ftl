@@ -2,7 +2,7 @@
 
 tie-ends-title = Coudre des liens { PIECE($band, case: "to") }
     .number = { $tie-long }
-tie-ends-aim = Deux liens de { $tie-long } ferment la taille.
+tie-ends-aim = La taille se ferme par des liens de { $tie-long }.
 
 ## Chaque lien
 
