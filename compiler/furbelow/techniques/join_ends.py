@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from furbelow.garment.bench import Bench, State
 from furbelow.garment.lying import Ledger, OnCloth
-from furbelow.garment.message import Length, Pieces, Stitch, Values, flag
+from furbelow.garment.message import Length, One, Pieces, Stitch, Values, flag
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.solved import Allowance, Solved, SolvedStep
 from furbelow.garment.spec import Step
@@ -23,12 +23,23 @@ from furbelow.garment.technique import (
     Parameter,
     Performed,
     Picture,
+    new_seam,
     words_of,
 )
-from furbelow.garment.tolerance import round_off
+from furbelow.garment.tolerance import SEAM_OFF, round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import held_out
-from furbelow.techniques.shared.closed_ends import EACH, ONE, close_ends, ends_laid, ends_said, panels, takes_at_ends
+from furbelow.techniques.shared.closed_ends import (
+    EACH,
+    ONE,
+    RUN_OUT,
+    close_ends,
+    ends_laid,
+    ends_said,
+    panels,
+    takes_at_ends,
+)
+from furbelow.techniques.shared.iron import iron_hot, iron_tools, long_seam
 from furbelow.techniques.shared.laying import end_margins, seam_window
 from furbelow.techniques.shared.marks import tag
 from furbelow.techniques.shared.seam_openings import (
@@ -64,7 +75,10 @@ class JoinEnds:
         return OnCloth(end_margins(ledger, pieces, seam, "seam"), windows)
 
     def perform(self, bench: Bench, step: SolvedStep, solved: Solved, room: Workroom) -> Performed:
-        return left_open(close_ends(bench, step, solved, room), Phrasing(solved, room))
+        done = left_open(close_ends(bench, step, solved, room), Phrasing(solved, room))
+        if done.refused or not _pressed_open(done, solved):
+            return done
+        return done._replace(handled=new_seam(done).length * new_seam(done).copies)
 
     def instructions(self, done: Performed, say: Phrasing) -> Instructions:
         pieces, copies = done.touches, done.after.cloths[done.touches[0]].copies
@@ -77,12 +91,17 @@ class JoinEnds:
         marks = marks_of_openings(done)
         if marks:
             sew = "join-ends-sew-open-panels" if side_by_side else "join-ends-sew-open"
+        singly, opened = _singly(done), _pressed_open(done, say.solved)
+        top = done.after.edge(f"{pieces[0]}.top")
+        flares = abs(done.after.measured(top) - done.after.measured(lowest)) > say.solved.slack
         actions = (
             *ends_laid(done),
             *marks,
             *((Action("join-ends-sew-closed", copies),) if marks and side_by_side else ()),
             Action(sew, copies),
+            *((Action("join-ends-press", copies),) if opened else ()),
             Action("join-ends-measure", copies),
+            *((Action("join-ends-measure-top", copies),) if flares else ()),
             *tag(done, pieces, say),
         )
         values: Values = {
@@ -93,13 +112,29 @@ class JoinEnds:
             **open_said(done, say),
             "seam-width": Length(done.step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
-            "singly": flag(done.before.edge(f"{pieces[0]}.start").state is State.NEATENED),
+            "margins": One("ironed" if opened else "apart" if singly else "aside", ("ironed", "apart", "aside")),
+            "highest": Pieces(pieces[:1]),
+            "open-top": flag(top.stands_out),
+            "round-top": Length(done.after.measured(top)),
+            "off-top": Length(done.after.strips_round(pieces[0]) * SEAM_OFF, "off"),
+            "run-out": Length(RUN_OUT, "about"),
             "open-ends": flag(lowest.stands_out),
             "round": Length(done.after.measured(lowest)),
             "off": Length(round_off(done.after, lowest, say), "off"),
         }
         title = "join-ends-title-panels" if side_by_side else "join-ends-title"
-        return Instructions(title, "join-ends-aim", actions, values, (held_out(say.room),))
+        cautions = (held_out(say.room), *((iron_hot(done, say),) if opened else ()))
+        tools = iron_tools(done, say) if opened else ()
+        return Instructions(title, "join-ends-aim", actions, values, cautions, tools, ironed=("join-ends-press",))
+
+
+def _singly(done: Performed) -> bool:
+    """Whether each end was neatened by itself, so that the margins lie apart."""
+    return done.before.edge(f"{done.touches[0]}.start").state is State.NEATENED
+
+
+def _pressed_open(done: Performed, solved: Solved) -> bool:
+    return _singly(done) and long_seam(solved, new_seam(done))
 
 
 TECHNIQUE = JoinEnds()

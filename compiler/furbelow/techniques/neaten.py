@@ -9,7 +9,7 @@ Source: ISO 4915 names the stitches: 504 three-thread overlock, 304 zigzag locks
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
 from furbelow.diagnose.fault import Fault
@@ -40,6 +40,7 @@ from furbelow.garment.technique import (
 from furbelow.garment.workroom import Workroom
 from furbelow.named import NamedTuple
 from furbelow.techniques.shared.cautions import FINGERS, KNIVES, SHEARS
+from furbelow.techniques.shared.iron import iron_hot, iron_tools, long_seam
 from furbelow.techniques.shared.preconditions import edge_not_ready
 from furbelow.techniques.shared.zigzag import zigzag_set
 
@@ -126,6 +127,7 @@ class Neaten:
         if room.neaten_with == "overlocker" and word_of(written, "tails") == TURNED_BACK:
             # Both ends of every row; where a ring is closed the row has one end.
             sewn += [Sewn(StitchType.ZIGZAG, 2 * CATCH, row.copies, CATCH_STITCH, row.joins_of) for row in tuple(sewn)]
+        closed = tuple(seam for name in seams if (seam := bench.seam_at(name)))
         return Performed(
             step,
             bench,
@@ -133,8 +135,9 @@ class Neaten:
             pieces,
             sewn=tuple(sewn),
             setup=SETUP[room.neaten_with],
+            handled=sum((seam.length * seam.copies for seam in _to_press(closed, solved)), Fraction(0)),
             facts=Neatened(
-                tuple(seam for name in seams if (seam := bench.seam_at(name))),
+                closed,
                 tuple(bench.edge(name) for name in edges),
             ),
         )
@@ -149,6 +152,11 @@ class Neaten:
             actions.append(Action("neaten-chain-back" if turned_back else "neaten-chain"))
         if places and by == "zigzag":
             actions.insert(0, zigzag_set(say.room.seam_stitch)._replace(message="neaten-try-zigzag"))
+        pressed = _to_press(facts.seams, say.solved)
+        actions += [
+            Action("neaten-press", seam.copies, values={"pieces": Pieces(tuple(ply.piece for ply in seam.plies))})
+            for seam in pressed
+        ]
         title = places[0].title if len(places) == 1 else _title(facts)
         ravels = _ravels(facts, say)
         aim = AIMS[by] if ravels else "neaten-aim-firm"
@@ -159,9 +167,25 @@ class Neaten:
             "past": Length(PAST, "about"),
             "catch": Length(CATCH, "about"),
         }
+        ironed = tuple(dict.fromkeys(ply.piece for seam in pressed for ply in seam.plies))
         return Instructions(
-            title, aim, tuple(actions), values, (CAUTIONS[by],), (Tool.NEATENING,) if by == "zigzag" else ()
+            title,
+            aim,
+            tuple(actions),
+            values,
+            (CAUTIONS[by], *((iron_hot(done, say),) if pressed else ())),
+            (
+                *((Tool.NEATENING,) if by == "zigzag" else ()),
+                *(iron_tools(done, say, *ironed) if pressed else ()),
+            ),
+            ironed,
+            ironed=("neaten-press",),
         )
+
+
+def _to_press(seams: Iterable[Seam], solved: Solved) -> list[Seam]:
+    """The long upright seams whose margins, neatened as one, are pressed to one side."""
+    return [seam for seam in seams if seam.name.endswith((".ends", ".panels")) and long_seam(solved, seam)]
 
 
 def _several(places: Sequence[_Place], done: Performed) -> Values:

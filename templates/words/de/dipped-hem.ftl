@@ -21,7 +21,7 @@ dipped-hem-tag = An die vordere und an die hintere Markierung je einen Papierzet
 
 ## Anzeichnen und schneiden
 
-dipped-hem-dots = Auf der rechten Stoffseite an jeder Markierung von der Kante nach oben messen: vorn { $front }, an beiden Seiten { $side }, hinten nichts. Dort einen Punkt machen.
+dipped-hem-dots = Auf der rechten Stoffseite an jeder Markierung von der Kante gerade nach oben messen: vorn { $front }, an beiden Seiten { $side }, hinten nichts. Dort einen Punkt machen: So viel höher als hinten liegt der fertige Saum.
     .check = Der Zettel am höchsten Punkt sagt vorn.
     .remedy = Sind vorn und hinten vertauscht, die Punkte ausreiben und neu messen.
 dipped-hem-between = Zwischen den Markierungen alle { $every } einen Punkt machen. Von vorn zu jeder Seite liegen sie { $to-side } hoch, von jeder Seite nach hinten { $to-back }.

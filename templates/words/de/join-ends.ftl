@@ -12,14 +12,30 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Nähen
 
-join-ends-sew = { $singly ->
-    [yes] { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Die Nahtzugaben mit dem Fingernagel auseinanderstreichen.
-   *[no] { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, gleich zu welcher.
+# Nur in den Sätzen darunter gesagt: was aus den Zugaben wird; eine lange Naht wird mit einem eigenen Satz gebügelt.
+join-ends-margins = { $margins ->
+    [ironed] { "" }
+    [apart] { " " }Die Nahtzugaben mit dem Fingernagel auseinanderstreichen.
+   *[aside] { " " }Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, gleich zu welcher.
  }
+join-ends-margins-panels = { $margins ->
+    [ironed] { "" }
+    [apart] { " " }Die Nahtzugaben aller Nähte mit dem Fingernagel auseinanderstreichen.
+   *[aside] { " " }Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, bei jeder Naht in derselben Richtung.
+ }
+join-ends-margins-open = { $margins ->
+    [ironed] { "" }
+   *[apart] { " " }Die Nahtzugaben mit den Fingern auseinanderstreichen.
+ }
+join-ends-margins-open-panels = { $margins ->
+    [ironed] { "" }
+   *[apart] { " " }Die Nahtzugaben aller Nähte mit den Fingern auseinanderstreichen.
+ }
+join-ends-sew = { $length } steppen, { $seam-width } neben den Enden, { $stitch }; an beiden Enden verriegeln.{ join-ends-margins }
 # Der Streifen wurde vorher aus Stücken zusammengenäht.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Die Nahtzugabe steht auf der linken Stoffseite, wie die der Verbindungsnähte.
-join-ends-sew-panels = Jede Naht steppen, { $length }, { $seam-width } neben der Kante, { $stitch }; an beiden Enden verriegeln. Beide Nahtzugaben mit dem Fingernagel zur selben Seite streichen, bei jeder Naht in derselben Richtung.
+join-ends-sew-panels = Jede Naht steppen, { $length }, { $seam-width } neben der Kante, { $stitch }; an beiden Enden verriegeln.{ join-ends-margins-panels }
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = Alle Nahtzugaben stehen auf der linken Stoffseite, wie die der Verbindungsnähte.
 
@@ -46,7 +62,7 @@ seam-sewn = { $opens-above ->
     [yes] bis zur Markierung des Schlitzes
    *[no] bis zur unteren Kante
  }
-join-ends-sew-open = { $seam-width } neben den Enden steppen, { seam-sewn }, insgesamt { $sewn }, { $stitch }, an jedem Ende und jeder Markierung ein paar Stiche zurück. Die Nahtzugaben mit den Fingern auseinanderstreichen.
+join-ends-sew-open = { $seam-width } neben den Enden steppen, { seam-sewn }, insgesamt { $sewn }, { $stitch }, an jedem Ende und jeder Markierung ein paar Stiche zurück.{ join-ends-margins-open }
     .check = Kein Stich liegt hinter einer Markierung, und was offen bleiben soll, ist offen.
     .remedy = Was über eine Markierung hinaus genäht ist, auftrennen und dort neu verriegeln.
 # Nur eine der Nähte bleibt offen: zuerst die anderen.
@@ -56,9 +72,16 @@ join-ends-sew-closed = { $others ->
  }
     .check = Keine Naht beginnt oder endet vor einer Kante.
     .remedy = Über das Ende der Naht hinweg bis zur Kante weiternähen.
-join-ends-sew-open-panels = Die markierte Naht nur { seam-sewn } nähen, zusammen { $sewn }, an jedem Ende und jeder Markierung ein paar Stiche zurück. Die Nahtzugaben aller Nähte mit den Fingern auseinanderstreichen.
+join-ends-sew-open-panels = Die markierte Naht nur { seam-sewn } nähen, zusammen { $sewn }, an jedem Ende und jeder Markierung ein paar Stiche zurück.{ join-ends-margins-open-panels }
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
+
+join-ends-press = { $panels ->
+    [yes] Die Nahtzugaben aller Nähte von links mit dem Bügeleisen auseinanderbügeln, auf ganzer Länge.
+   *[no] Die Nahtzugaben der Naht von links mit dem Bügeleisen auseinanderbügeln, auf ganzer Länge.
+ }
+    .check = Auf der rechten Seite liegt neben keiner Naht eine Falte.
+    .remedy = Die beiden Teile an der Naht auseinanderziehen und noch einmal bügeln.
 
 ## Messen
 
@@ -75,3 +98,11 @@ join-ends-measure = { $open-ends ->
         [yes] Ist er zu lang, eine Naht etwas breiter neu steppen; ist er zu kurz, eine auftrennen und schmaler steppen.
        *[no] Ist er zu lang, die Naht etwas breiter neu steppen; ist er zu kurz, auftrennen und schmaler steppen.
      }
+# Stoff, der sich weitet: oben ist er anders lang.
+join-ends-measure-top = { $open-top ->
+    [yes] Auch die obere Kante von { PIECE($highest) } messen, flach und ungezogen, von einem Schnittende der Öffnung rundum bis zum anderen: { $round-top }.
+   *[no] Auch die obere Kante von { PIECE($highest) } rundum messen, flach und ungezogen: { $round-top }.
+ }
+    .check = Sie misst { $round-top }, ehe die Naht oben ihre Zugabe nimmt.
+    .tolerance = { $off-top } mehr oder weniger
+    .remedy = Ist sie zu lang, eine Naht oben etwas breiter steppen, bis { $run-out } darunter auf nichts auslaufend; ist sie zu kurz, so weit auftrennen und schmaler steppen.

@@ -93,3 +93,10 @@ neaten-zigzag-flat = { $place } mit Zickzackstich versäubern. An beiden Enden v
 neaten-pink = { $place } mit der Zackenschere beschneiden. Nicht mehr als die Zacken wegnehmen.
     .check = Die Zacken sind gleichmäßig.
     .remedy = Die ausgelassene Strecke noch einmal beschneiden.
+
+## Mit dem Bügeleisen
+
+# Eine lange aufrechte Naht: Ihre Zugaben gehen zu einer Seite.
+neaten-press = Die Nahtzugaben der aufrechten Nähte von { PIECE($pieces) } von links flach zu einer Seite bügeln, bei jeder Naht in derselben Richtung.
+    .check = Auf der rechten Seite liegt neben keiner Naht eine Falte.
+    .remedy = Die beiden Teile an der Naht auseinanderziehen und noch einmal bügeln.

@@ -183,9 +183,11 @@ number-is = { $name ->
     [rings] Anzahl der Ringe
     [roll] Dicke der Rolle
     [round] rundum
+    [round-top] oben rundum
     [row] Naht, von der Kante
     [rows] Anzahl der Reihen
     [run] von der Seite
+    [run-out] wo es ausläuft
     [runs] Anzahl der Züge
     [seam-stitch] Stich für Nähte
     [seam-width] Breite der Nahtzugabe

@@ -21,7 +21,7 @@ dipped-hem-tag = Pin a paper tag to the front mark and to the back mark.
 
 ## Draw and cut
 
-dipped-hem-dots = On the right side measure up from the edge at each mark: { $front } at the front, { $side } at both sides, nothing at the back. Make a dot there.
+dipped-hem-dots = On the right side measure straight up from the edge at each mark: { $front } at the front, { $side } at both sides, nothing at the back. Make a dot there: the finished hem is so much higher than behind.
     .check = The tag at the highest dot says front.
     .remedy = If front and back were changed over, rub the dots out and measure again.
 dipped-hem-between = Between the marks make a dot every { $every }. From the front to each side they lie { $to-side } up, from each side to the back { $to-back }.

@@ -12,15 +12,30 @@ join-ends-aim = { COUNT($pieces) ->
 
 ## Sew
 
-# $singly: each end was neatened by itself.
-join-ends-sew = { $singly ->
-    [yes] Sew { $length }, { $seam-width } from the ends, { $stitch }, a few stitches back at both ends. Fold the margins apart with your fingernail.
-   *[no] Sew { $length }, { $seam-width } from the ends, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail; either side will do.
+# Said only inside the messages below: what becomes of the margins; a long seam is ironed by a sentence of its own.
+join-ends-margins = { $margins ->
+    [ironed] { "" }
+    [apart] { " " }Fold the margins apart with your fingernail.
+   *[aside] { " " }Fold both margins to the same side with your fingernail; either side will do.
  }
+join-ends-margins-panels = { $margins ->
+    [ironed] { "" }
+    [apart] { " " }Fold the margins of all seams apart with your fingernail.
+   *[aside] { " " }Fold both margins to the same side with your fingernail, at every seam the same way round.
+ }
+join-ends-margins-open = { $margins ->
+    [ironed] { "" }
+   *[apart] { " " }Press the margins apart with your fingers.
+ }
+join-ends-margins-open-panels = { $margins ->
+    [ironed] { "" }
+   *[apart] { " " }Press the margins of all seams apart with your fingers.
+ }
+join-ends-sew = Sew { $length }, { $seam-width } from the ends, { $stitch }, a few stitches back at both ends.{ join-ends-margins }
 # The strip was joined of segments before.
 join-ends-sew-pieced = { join-ends-sew }
     .check = Its margin stands on the wrong side, as those of the joins do.
-join-ends-sew-panels = Sew each seam, { $length }, { $seam-width } from the edge, { $stitch }, a few stitches back at both ends. Fold both margins to the same side with your fingernail, at every seam the same way round.
+join-ends-sew-panels = Sew each seam, { $length }, { $seam-width } from the edge, { $stitch }, a few stitches back at both ends.{ join-ends-margins-panels }
 join-ends-sew-panels-pieced = { join-ends-sew-panels }
     .check = All margins stand on the wrong side, as those of the joins do.
 
@@ -48,7 +63,7 @@ seam-sewn = { $opens-above ->
     [yes] down to the mark of the slit
    *[no] down to the lower edge
  }
-join-ends-sew-open = Sew { $seam-width } from the ends, { seam-sewn }, { $sewn } in all, { $stitch }, a few stitches back at each end and mark. Press the margins apart with your fingers.
+join-ends-sew-open = Sew { $seam-width } from the ends, { seam-sewn }, { $sewn } in all, { $stitch }, a few stitches back at each end and mark.{ join-ends-margins-open }
     .check = No stitch lies past a mark, and what is to stay open is open.
     .remedy = Unpick what is sewn past a mark, and sew back again there.
 # Only one of the seams is left open: first the others.
@@ -58,9 +73,16 @@ join-ends-sew-closed = { $others ->
  }
     .check = No row begins or ends short of an edge.
     .remedy = Sew on over the end of the row to the edge.
-join-ends-sew-open-panels = Of the marked seam sew only what lies { seam-sewn }, { $sewn } in all, with a few stitches back at each end and mark. Press the margins of all seams apart with your fingers.
+join-ends-sew-open-panels = Of the marked seam sew only what lies { seam-sewn }, { $sewn } in all, with a few stitches back at each end and mark.{ join-ends-margins-open-panels }
     .check = { join-ends-sew-open.check }
     .remedy = { join-ends-sew-open.remedy }
+
+join-ends-press = { $panels ->
+    [yes] With the iron press the margins of all seams apart, from the wrong side and along their whole length.
+   *[no] With the iron press the margins of the seam apart, from the wrong side and along its whole length.
+ }
+    .check = On the right side no fold lies beside a seam.
+    .remedy = Pull the two pieces apart at the seam and press again.
 
 ## Measure
 
@@ -77,3 +99,11 @@ join-ends-measure = { $open-ends ->
         [yes] If it is too long, sew one seam again a little wider; if too short, unpick one and sew it narrower.
        *[no] If it is too long, sew the seam again a little wider; if too short, unpick it and sew it narrower.
      }
+# Cloth that flares: its top is another length.
+join-ends-measure-top = { $open-top ->
+    [yes] Measure the top edge of { PIECE($highest) } too, flat and not pulled, from one cut end of the opening round to the other: { $round-top }.
+   *[no] Measure round the top edge of { PIECE($highest) } too, flat and not pulled: { $round-top }.
+ }
+    .check = It is { $round-top }, before the seam at the top takes its margin.
+    .tolerance = { $off-top } more or less
+    .remedy = If it is too long, sew a seam a little wider at its top, to nothing { $run-out } below; if too short, unpick that far and sew it narrower.

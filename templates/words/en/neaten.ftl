@@ -93,3 +93,10 @@ neaten-zigzag-flat = Zigzag over { $place }. Sew a few stitches back at both end
 neaten-pink = Pink { $place }. Take off no more than the points.
     .check = The points are even.
     .remedy = Go over the stretch that was missed once more.
+
+## With the iron
+
+# A long upright seam: its margins go to one side.
+neaten-press = Press the margins of the upright seams of { PIECE($pieces) } flat to one side, from the wrong side, at every seam the same way round.
+    .check = On the right side no fold lies beside a seam.
+    .remedy = Pull the two pieces apart at the seam and press again.

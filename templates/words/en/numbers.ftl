@@ -183,9 +183,11 @@ number-is = { $name ->
     [rings] how many rings
     [roll] thickness of the roll
     [round] all round
+    [round-top] round the top
     [row] the row, from the edge
     [rows] how many rows
     [run] from the side
+    [run-out] where it ends
     [runs] how many runs
     [seam-stitch] stitch for seams
     [seam-width] width of the seam

@@ -21,7 +21,7 @@ dipped-hem-tag = Prende una etiqueta de papel en la marca del delantero y en la 
 
 ## Trazar y cortar
 
-dipped-hem-dots = Por el derecho, en cada marca mide desde el borde hacia arriba: { $front } delante, { $side } en los dos costados, nada detrás. Haz ahí un punto.
+dipped-hem-dots = Por el derecho, en cada marca mide desde el borde recto hacia arriba: { $front } delante, { $side } en los dos costados, nada detrás. Haz ahí un punto: el bajo acabado queda tanto más alto que detrás.
     .check = La etiqueta del punto más alto dice delante.
     .remedy = Si delante y detrás están cambiados, borra los puntos y mide otra vez.
 dipped-hem-between = Entre las marcas haz un punto cada { $every }. Del delantero a cada costado quedan a { $to-side } de altura; de cada costado a la espalda, a { $to-back }.

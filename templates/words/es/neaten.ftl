@@ -93,3 +93,10 @@ neaten-zigzag-flat = Cose en zigzag { $place }. Remata en los dos extremos. Cort
 neaten-pink = Recorta con tijeras de picos { $place }. No quites más que los picos.
     .check = Los picos son iguales.
     .remedy = Vuelve a pasar por el tramo que se haya escapado.
+
+## Con la plancha
+
+# Una costura vertical larga: sus márgenes van hacia un lado.
+neaten-press = Plancha por el revés los márgenes de las costuras verticales { PIECE($pieces, case: "of") } planos hacia un lado, en todas las costuras en el mismo sentido.
+    .check = Por el derecho no queda ningún pliegue junto a una costura.
+    .remedy = Tira de las dos piezas a ambos lados de la costura y plancha otra vez.

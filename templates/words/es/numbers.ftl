@@ -183,9 +183,11 @@ number-is = { $name ->
     [rings] número de anillas
     [roll] grueso del rollo
     [round] todo alrededor
+    [round-top] contorno de arriba
     [row] la pasada, desde el borde
     [rows] número de filas
     [run] desde el lado
+    [run-out] donde acaba
     [runs] número de tramos
     [seam-stitch] puntada de costura
     [seam-width] ancho de costura

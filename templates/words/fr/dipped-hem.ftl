@@ -21,7 +21,7 @@ dipped-hem-tag = Épingler une étiquette de papier au repère du devant et à c
 
 ## Tracer et couper
 
-dipped-hem-dots = Sur l’endroit, à chaque repère, mesurer vers le haut depuis le bord : { $front } devant, { $side } des deux côtés, rien au dos. Y faire un point.
+dipped-hem-dots = Sur l’endroit, à chaque repère, mesurer tout droit vers le haut depuis le bord : { $front } devant, { $side } des deux côtés, rien au dos. Y faire un point : l’ourlet fini est d’autant plus haut que derrière.
     .check = L’étiquette du point le plus haut dit devant.
     .remedy = Si devant et dos sont intervertis, effacer les points et mesurer à nouveau.
 dipped-hem-between = Entre les repères, faire un point tous les { $every }. Du devant à chaque côté, leurs hauteurs sont { $to-side } ; de chaque côté au dos, { $to-back }.

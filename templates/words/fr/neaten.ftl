@@ -93,3 +93,10 @@ neaten-zigzag-flat = Surfiler au point zigzag { $place }. Faire un point d’arr
 neaten-pink = Cranter { $place }. N’ôter que les pointes.
     .check = Les dents sont régulières.
     .remedy = Recranter là où un passage a été oublié.
+
+## Au fer
+
+# Une longue couture verticale : ses marges vont d’un côté.
+neaten-press = Repasser sur l’envers les marges des coutures verticales { PIECE($pieces, case: "of") }, à plat d’un seul côté, à toutes les coutures dans le même sens.
+    .check = Sur l’endroit, aucun pli ne longe une couture.
+    .remedy = Tirer les deux pièces de part et d’autre de la couture et repasser.

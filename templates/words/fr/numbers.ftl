@@ -183,9 +183,11 @@ number-is = { $name ->
     [rings] nombre d’anneaux
     [roll] épaisseur du roulotté
     [round] tout autour
+    [round-top] tour du haut
     [row] le rang, depuis le bord
     [rows] nombre de rangs
     [run] depuis le côté
+    [run-out] où cela finit
     [runs] nombre de passages
     [seam-stitch] point de couture
     [seam-width] largeur de couture

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from fractions import Fraction
 
-from furbelow.garment.bench import Bench
+from furbelow.garment.bench import Bench, Seam
 from furbelow.garment.heat import coolest, dots_for
+from furbelow.garment.limits import is_net
 from furbelow.garment.message import Fibre, Part, Supply, Value, Values
 from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool
+from furbelow.garment.solved import Solved
+from furbelow.garment.technique import Action, Caution, CautionKind, Performed, Tool, words_of
 
 
 def dots_of(say: Phrasing, bench: Bench, piece: str) -> int:
@@ -17,6 +20,7 @@ def dots_of(say: Phrasing, bench: Bench, piece: str) -> int:
 
 
 _SET = {1: "iron-set-one-dot", 2: "iron-set-two-dots", 3: "iron-set-three-dots"}
+LONG = Fraction(300)  # mm of a seam; house rule, maker to confirm
 IRON_SET = frozenset(_SET.values())
 # A step that sets the iron for what it fuses, or for steam alone, and not for what the cloth takes.
 SET_BY_STEP = frozenset({"interface-iron", "shirring-iron"})
@@ -32,6 +36,15 @@ def iron_set(say: Phrasing, bench: Bench, piece: str) -> Action:
         own = fibre == say.solved.materials[pressed].material.fibre
         told = Fibre(fibre) if own else Part("iron-fibre-of", {"fibre": Fibre(fibre), **supply})
     return Action(_SET[dots_for(fibre)], values={"fibre": told})
+
+
+def long_seam(solved: Solved, seam: Seam) -> bool:
+    """Whether an upright seam is pressed with the iron at once: a nail does not hold it flat, no cloth of it is net, and no
+    step of the spec presses its pieces by itself."""
+    pieces = {ply.piece for ply in seam.plies}
+    alone = (step.written for step in solved.steps if step.written.technique == "press")
+    net = any(is_net(solved, solved.pieces[piece].piece.cloth.text) for piece in pieces)
+    return seam.length >= LONG and not net and not any(pieces & set(words_of(step, "piece")) for step in alone)
 
 
 def by_heat(say: Phrasing, bench: Bench, pieces: Iterable[str]) -> list[str]:
