@@ -161,8 +161,8 @@ def test_buttons_are_pressed_round_and_set_no_heat() -> None:
 NO_IRON = {
     "fastening-snap-beneath",
     "interface-iron",
-    "join-ends-sew-open",
-    "join-ends-sew-open-panels",
+    "join-ends-margins-open",
+    "join-ends-margins-open-panels",
     "shirring-iron",
     "starch-dip",
 }

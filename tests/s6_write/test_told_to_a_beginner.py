@@ -182,6 +182,41 @@ def test_a_hem_that_dips_is_measured_in_one_way_in_the_table_and_at_the_last_loo
     assert sides.reason.endswith("along the side seam, which slants; straight down 94 cm")
 
 
+def test_the_top_of_gores_is_measured_before_a_band_comes_there() -> None:
+    texts = texts_of(guide("peony", "B"))
+    (at,) = (at for at, text in enumerate(texts) if text.startswith("Measure the top edge of the skirt too"))
+    # 76.2 cm on the seam line and 300 cm at the hem 107 cm below: 2.09 cm less at the cut edge, 1 cm higher; and both margins
+    # of the opening, 1.5 cm each.
+    assert texts[at].endswith("from one cut end of the opening round to the other: 77.1 cm.")
+    assert at < next(at for at, text in enumerate(texts) if text.startswith("Fold the long edge of the waistband"))
+    straight = "skirt: {from: lawn, count: 2, length: 63 cm, depth: 50 cm}"
+    steps = "- join ends: {of: skirt, into: one ring}\n- neaten: {seam: skirt.ends}\n- narrow hem: {edge: skirt.bottom}"
+    assert not any("the top edge of the skirt too" in text for text in texts_of(small_guide(straight, steps + WAIST)))
+
+
+def test_a_long_seam_is_pressed_with_the_iron_as_its_margins_lie() -> None:
+    pieces = "skirt: {from: lawn, length: 126 cm, depth: 50 cm}"
+    singly = "- neaten: {edge: skirt.start}\n- neaten: {edge: skirt.end}\n- join ends: {of: skirt}\n"
+    together = "- join ends: {of: skirt}\n- neaten: {seam: skirt.ends}\n"
+    hem = "- narrow hem: {edge: skirt.bottom}"
+    apart, aside = "With the iron press the margins of the seam apart", "Press the margins of the upright seam"
+    for steps, said in ((singly, apart), (together, aside)):
+        texts = texts_of(small_guide(pieces, steps + hem + WAIST))
+        assert sum(text.startswith(said) for text in texts) == 1
+        # Where a step presses the piece, that is enough.
+        pressed = texts_of(small_guide(pieces, f"{steps}- press: {{piece: skirt}}\n{hem}{WAIST}"))
+        assert not any(text.startswith((apart, aside)) for text in pressed)
+    for other in (pieces.replace("50 cm", "20 cm"), pieces.replace("lawn", "net")):
+        texts = texts_of(small_guide(other, together + hem + WAIST))
+        assert not any(text.startswith(aside) for text in texts)
+
+
+def test_a_shorter_lining_says_by_how_much_where_it_is_laid() -> None:
+    checks = [step.check for operation in guide("larkspur", "M").operations for step in operation.steps]
+    # 53 cm of net and 50 cm of lining, both from the top; the band of 3 cm stands on both.
+    assert "No layer sags between the marks. Its lower edge ends 3 cm above that of the layer before." in checks
+
+
 def test_every_letter_that_is_left_out_is_named_and_beyond_twenty_counted() -> None:
     assert skips("ABCDEF", "ACF") == (("B", "D", "E"), "C")
     assert skips("ABCD", "ABCD") is None
