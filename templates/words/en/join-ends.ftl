@@ -92,12 +92,12 @@ join-ends-measure = { $open-ends ->
  }
     .check = { $open-ends ->
         [yes] It measures { $round } from end to end.
-       *[no] The ring measures { $round } all round.
+       *[no] It is { $round } all round.
      }
     .tolerance = { $off } more or less
     .remedy = { $panels ->
-        [yes] If it is too long, sew one seam again a little wider; if too short, unpick one and sew it narrower.
-       *[no] If it is too long, sew the seam again a little wider; if too short, unpick it and sew it narrower.
+        [yes] Too long: sew one seam again wider. Too short: unpick one, sew it narrower.
+       *[no] Too long: sew it again wider. Too short: unpick, sew narrower.
      }
 # Cloth that flares: its top is another length.
 join-ends-measure-top = { $open-top ->

@@ -22,7 +22,7 @@ join-strips-measure = { $copies ->
        *[other] Each strip of { PIECE($piece) } is { $whole } long from cut end to cut end.
      }
     .tolerance = { $off } more or less
-    .remedy = If it is longer, trim one end square. If it is shorter, unpick the join that is too wide and sew it again. If no join is too wide, lengthen the strip with a piece of what was left over, and trim it.
+    .remedy = Longer: trim one end square. Shorter: sew the join that is too wide again; if none is, join on a piece of what was left over and trim it.
 
 ## Behind a step, in brackets
 
