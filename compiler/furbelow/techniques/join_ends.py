@@ -26,7 +26,7 @@ from furbelow.garment.technique import (
     new_seam,
     words_of,
 )
-from furbelow.garment.tolerance import SEAM_OFF, round_off
+from furbelow.garment.tolerance import CUT_OFF, SEAM_OFF, round_off
 from furbelow.garment.workroom import Workroom
 from furbelow.techniques.shared.cautions import held_out
 from furbelow.techniques.shared.closed_ends import (
@@ -93,7 +93,8 @@ class JoinEnds:
             sew = "join-ends-sew-open-panels" if side_by_side else "join-ends-sew-open"
         singly, opened = _singly(done), _pressed_open(done, say.solved)
         top = done.after.edge(f"{pieces[0]}.top")
-        flares = abs(done.after.measured(top) - done.after.measured(lowest)) > say.solved.slack
+        foot = done.after.edge(f"{pieces[0]}.bottom")
+        flares = abs(top.cloth_length - foot.cloth_length) > say.solved.slack
         actions = (
             *ends_laid(done),
             *marks,
@@ -116,7 +117,7 @@ class JoinEnds:
             "highest": Pieces(pieces[:1]),
             "open-top": flag(top.stands_out),
             "round-top": Length(done.after.measured(top)),
-            "off-top": Length(done.after.strips_round(pieces[0]) * SEAM_OFF, "off"),
+            "off-top": Length(done.after.strips_round(pieces[0]) * SEAM_OFF + CUT_OFF, "off"),
             "run-out": Length(RUN_OUT, "about"),
             "open-ends": flag(lowest.stands_out),
             "round": Length(done.after.measured(lowest)),
