@@ -2,7 +2,7 @@
 
 figure-lining-band = Vor dem Wenden: der Bund auf dem Futter
 figure-lining-opening = Öffnung des Tunnels
-figure-lining-band-alt = Schnitt: { PIECE($lining) } auf links und { PIECE($band) } gefaltet darüber, Schnittkanten bündig, nahe daran genäht. Die Öffnung des Tunnels liegt dazwischen.
+figure-lining-band-alt = Schnitt: { PIECE($lining) } auf links und { PIECE($band) } gefaltet darüber, Schnittkanten bündig, { $inside } daneben genäht. Die Öffnung des Tunnels liegt dazwischen.
 figure-lining-band-caption = Der Bund auf dem Futter im Schnitt, beide Säume rechts. Ist das Futter auf rechts gewendet, hängt der Bund darin.{ figure-hatched }
 figure-lining-sewn = Beim Nähen: das Futter außen, der Saum rechts
 figure-lining-turned = Gewendet: die Innenseite oben, der Bund links

@@ -2,7 +2,7 @@
 
 figure-lining-band = Before it is turned: the band on the lining
 figure-lining-opening = opening of the channel
-figure-lining-band-alt = Cut: { PIECE($lining) } inside out and { PIECE($band) } folded over it, cut edges level, sewn near them. The opening of the channel lies between the two.
+figure-lining-band-alt = Cut: { PIECE($lining) } inside out and { PIECE($band) } folded over it, cut edges level, sewn { $inside } from them. The opening of the channel lies between the two.
 figure-lining-band-caption = The band on the lining cut through, both hems to the right. Turned right side out, the lining has the band inside it.{ figure-hatched }
 figure-lining-sewn = As it is sewn: the lining outside, the hem to the right
 figure-lining-turned = Turned: the inside up, the band to the left

@@ -2,7 +2,7 @@
 
 figure-lining-band = Antes de darle la vuelta: la cinturilla sobre el forro
 figure-lining-opening = abertura de la jareta
-figure-lining-band-alt = Corte: { PIECE($lining) } del revés y { PIECE($band) } doblada encima, bordes cortados a ras, cosidos cerca de ellos. La abertura de la jareta queda entre los dos.
+figure-lining-band-alt = Corte: { PIECE($lining) } del revés y { PIECE($band) } doblada encima, bordes cortados a ras, cosidos a { $inside } de ellos. La abertura de la jareta queda entre los dos.
 figure-lining-band-caption = La cinturilla sobre el forro en corte, los dos bajos a la derecha. Con el forro vuelto del derecho, la cinturilla cuelga dentro.{ figure-hatched }
 figure-lining-sewn = Al coser: el forro por fuera, el bajo a la derecha
 figure-lining-turned = Vuelto: el interior encima, la cinturilla a la izquierda

@@ -36,6 +36,7 @@ def turned_lining(done: Performed, run: Run, words: Words, numbers: Numbers) -> 
         "layers": Pieces(tuple(dict.fromkeys(to.pieces))),
         "to": edge_said(to),
         "seam-width": Length(done.step.mm("seam")),
+        "inside": Length(done.step.mm("seam") - 1),
     }
     drawing = _Drawing(done, words, lining, band, to)
     sheet = Sheet()
