@@ -152,7 +152,7 @@ def test_a_step_more_is_counted_and_can_be_ticked(opened: tuple[Page, list[str],
     page = opened[0]
     guide = page.frame_locator("iframe:not(.coming)")
     before = guide.locator(".step input").count()
-    spec.write_text(LARKSPUR.replace("  - press: {piece: lining}\n", ""), encoding="utf-8")
+    spec.write_text(LARKSPUR.replace("  - starch: {piece: flounce, with: starch}\n", ""), encoding="utf-8")
     expect(page.locator("body")).not_to_have_attribute("data-guide", "1")
     after = guide.locator(".step input").count()
     assert after < before

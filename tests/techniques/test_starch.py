@@ -93,4 +93,4 @@ def test_bright_threads_come_out_before_the_cloth_is_wet_and_once() -> None:
     assert "before the cloth gets wet" in out[0]
     assert "Cut off all loose threads." in told
     dry = texts_of(small_guide(SLIP, HUNG, materials=STARCH))
-    assert "Cut off all loose threads and take out the bright ones." in dry
+    assert "Cut off all loose threads and take out the bright ones in the cloth." in dry

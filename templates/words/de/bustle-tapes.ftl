@@ -53,5 +53,5 @@ bustle-tapes-knot = Die Kordel an den obersten Ring knoten und nur eine Schlaufe
     .check = Am Saum gezogen, bleibt jedes Band so lang, wie es gezogen wurde.
     .tolerance = { $off } mehr oder weniger
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-mark-cord = Die Kordel an ihrem Knoten mit zwei Stichen in einer anderen Farbe markieren: Dort wird sie jedes Mal geknotet, wenn die Schleppe hochgezogen wird.
+bustle-tapes-mark-cord = Die Kordel an ihrem Knoten mit zwei Stichen in einer anderen Farbe markieren, die bleiben: Dort wird sie jedes Mal geknotet, wenn die Schleppe hochgezogen wird.
 bustle-tapes-tuck = Das Ende, das übrig ist, um zwei Finger wickeln und mit einer kleinen geschlossenen Sicherheitsnadel am Band feststecken, damit nichts herunterhängt.

@@ -255,7 +255,7 @@ zigzag-set = Die Maschine auf Zickzackstich stellen, { $zigzag-wide }{ "\u00A0" 
 ## Das Etikett, das vor Feuer warnt
 
 # Die Worte sind die des Gesetzes, in der Sprache des Landes, in dem das Kleidungsstück getragen wird.
-fire-label-write = Auf { $label-tape } Baumwollband in zwei Zeilen und roten Großbuchstaben, mindestens { $letters } hoch, mit einem waschfesten Stift VON FEUER FERNHALTEN schreiben.
+fire-label-write = Auf { $label-tape } Baumwollband in zwei Zeilen und roten Großbuchstaben, mindestens { $letters } hoch, mit einem waschfesten Stift VON FEUER FERNHALTEN schreiben. Das Ende, das eingenäht wird, fingerbreit frei lassen.
 
 ## Kräuselnähte, die zusammengezogen werden
 

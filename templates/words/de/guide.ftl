@@ -60,7 +60,7 @@ last-look-label = Das Etikett innen nahe der oberen Kante neben eine Naht legen,
 last-look-pins = Stecknadeln und Nadeln zählen.
     .check = Es sind so viele in der Dose wie am Anfang.
     .remedy = An jeder Naht und an der Taille entlangfühlen, bis die letzte gefunden ist. Vorher zieht niemand das Kleidungsstück an.
-last-look-threads = Alle losen Fäden abschneiden und die bunten herausziehen.
+last-look-threads = Alle losen Fäden abschneiden und die bunten im Stoff herausziehen.
 # Die bunten kamen vor dem Stärken heraus.
 last-look-loose-threads = Alle losen Fäden abschneiden.
 last-look-marks = Alle Markierungen entfernen: die Kreide ausbürsten, den Stift nach Angabe seines Herstellers mit Wasser herauslösen.

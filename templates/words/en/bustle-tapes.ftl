@@ -53,5 +53,5 @@ bustle-tapes-knot = Knot the cord to the uppermost ring and pull only a loop of 
     .check = Pulled at the hem, each tape stays as long as it was drawn.
     .tolerance = { $off } more or less
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-mark-cord = Mark the cord at its knot with two stitches in another colour: there it is knotted each time the train is drawn up.
+bustle-tapes-mark-cord = Mark the cord at its knot with two stitches in another colour, which stay: there it is knotted each time the train is drawn up.
 bustle-tapes-tuck = Wind the end that is left round two fingers and pin the coil to the tape with a small closed safety pin, so that nothing hangs down.

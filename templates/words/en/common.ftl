@@ -228,7 +228,7 @@ zigzag-set = Set the machine to zigzag, { $zigzag-wide } mm wide and { $zigzag-l
 ## The label that warns of fire
 
 # The words are those of the law, in the language of the country where the garment is worn.
-fire-label-write = Write KEEP AWAY FROM FIRE in two lines on { $label-tape } of cotton tape, in red capitals { $letters } high or higher, with a pen that does not wash out.
+fire-label-write = Write KEEP AWAY FROM FIRE in two lines on { $label-tape } of cotton tape, in red capitals { $letters } high or higher, with a pen that does not wash out. Leave the end that is sewn in free, as wide as a finger.
 
 ## Rows of long stitches that are pulled
 

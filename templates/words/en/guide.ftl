@@ -60,7 +60,7 @@ last-look-label = Lay the label on the inside, near the top edge and beside a se
 last-look-pins = Count the pins and needles.
     .check = As many are in the box as when you began.
     .remedy = Feel along every seam and the waist until the last one is found. Nobody puts the garment on before.
-last-look-threads = Cut off all loose threads and take out the bright ones.
+last-look-threads = Cut off all loose threads and take out the bright ones in the cloth.
 # The bright ones came out before the cloth was starched.
 last-look-loose-threads = Cut off all loose threads.
 last-look-marks = Take out every mark: brush off the chalk, and damp away the marker as its maker says.

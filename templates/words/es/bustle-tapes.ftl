@@ -53,5 +53,5 @@ bustle-tapes-knot = Anuda el cordón a la anilla de arriba pasando por el nudo s
     .check = Al tirar del bajo, cada cinta sigue midiendo lo mismo.
     .tolerance = { $off } de más o de menos
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-mark-cord = Marca el cordón en su nudo con dos puntadas de otro color: ahí se anuda cada vez que se recoge la cola.
+bustle-tapes-mark-cord = Marca el cordón en su nudo con dos puntadas de otro color, que se quedan: ahí se anuda cada vez que se recoge la cola.
 bustle-tapes-tuck = Enrolla en dos dedos el cabo que sobra y prende el rollito a la cinta con un imperdible pequeño cerrado, para que nada cuelgue.

@@ -269,7 +269,7 @@ zigzag-set = Pon la máquina en zigzag, { $zigzag-wide } mm de ancho y { $zigza
 ## La etiqueta que advierte del fuego
 
 # Las palabras son las de la ley, en la lengua del país donde se lleva la prenda.
-fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en dos líneas en { $label-tape } de cinta de algodón, en mayúsculas rojas de { $letters } de alto como mínimo, con un rotulador que no se vaya al lavar.
+fire-label-write = Escribe MANTENER ALEJADO DEL FUEGO en dos líneas en { $label-tape } de cinta de algodón, en mayúsculas rojas de { $letters } de alto como mínimo, con un rotulador que no se vaya al lavar. Deja libre, de un dedo de ancho, el extremo que va cosido.
 
 ## Pasadas de puntada larga de las que se tira
 

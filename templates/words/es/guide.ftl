@@ -60,7 +60,7 @@ last-look-label = Coloca la etiqueta por dentro, cerca del borde superior y junt
 last-look-pins = Cuenta los alfileres y las agujas.
     .check = En la caja hay tantos como al empezar.
     .remedy = Palpa todas las costuras y la cintura hasta encontrar el último. Nadie se pone la prenda antes.
-last-look-threads = Corta todos los hilos sueltos y quita los de color vivo.
+last-look-threads = Corta todos los hilos sueltos y quita de la tela los de color vivo.
 # Los de color vivo se quitaron antes de almidonar.
 last-look-loose-threads = Corta todos los hilos sueltos.
 last-look-marks = Quita todas las marcas: cepilla el jaboncillo y haz desaparecer el rotulador con agua, como indique su fabricante.

@@ -53,5 +53,5 @@ bustle-tapes-knot = Nouer le cordon à l’anneau du haut en ne passant qu’une
     .check = Si l’on tire sur l’ourlet, chaque ruban garde sa longueur.
     .tolerance = { $off } de plus ou de moins
     .remedy = { bustle-tapes-draw.remedy }
-bustle-tapes-mark-cord = Marquer le cordon à son nœud de deux points d’une autre couleur{ "\u00A0" }: on le noue là chaque fois que la traîne est relevée.
+bustle-tapes-mark-cord = Marquer le cordon à son nœud de deux points d’une autre couleur, qui restent{ "\u00A0" }: on le noue là chaque fois que la traîne est relevée.
 bustle-tapes-tuck = Enrouler autour de deux doigts le bout qui reste et épingler ce petit rouleau au ruban avec une petite épingle à nourrice fermée, pour que rien ne pende.

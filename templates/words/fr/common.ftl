@@ -274,7 +274,7 @@ zigzag-set = Régler la machine au point zigzag, { $zigzag-wide } mm de large e
 ## L’étiquette qui met en garde contre le feu
 
 # Les mots sont ceux de la loi, dans la langue du pays où le vêtement se porte.
-fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU en deux lignes sur { $label-tape } de ruban de coton, en capitales rouges d’au moins { $letters } de haut, avec un feutre qui ne part pas au lavage.
+fire-label-write = Écrire TENIR ÉLOIGNÉ DU FEU en deux lignes sur { $label-tape } de ruban de coton, en capitales rouges d’au moins { $letters } de haut, avec un feutre qui ne part pas au lavage. Laisser libre, d’un doigt, le bout qui sera cousu.
 
 ## Rangs de points longs que l’on tire
 

@@ -60,7 +60,7 @@ last-look-label = Poser l’étiquette à l’intérieur, près du bord supérie
 last-look-pins = Compter les épingles et les aiguilles.
     .check = Il y en a autant dans la boîte qu’au début.
     .remedy = Tâter chaque couture et la taille jusqu’à retrouver la dernière. Personne n’enfile le vêtement avant.
-last-look-threads = Couper tous les fils qui dépassent et ôter les fils vifs.
+last-look-threads = Couper tous les fils qui dépassent et ôter les fils vifs du tissu.
 # Les fils vifs ont été ôtés avant l’amidon.
 last-look-loose-threads = Couper tous les fils qui dépassent.
 last-look-marks = Ôter toutes les marques : brosser la craie, faire partir le marqueur à l’eau comme l’indique son fabricant.
