@@ -77,11 +77,11 @@ def test_the_way_back_is_the_opposite() -> None:
 
 
 def test_a_step_that_is_new_and_one_that_is_gone_are_told_as_such() -> None:
-    without = _rewritten("larkspur", "M", ("  - press: {piece: lining}\n", ""))
+    without = _rewritten("larkspur", "M", ("  - starch: {piece: flounce, with: starch}\n", ""))
     found = _between(without, _planned("larkspur", "M"))
-    assert [(step.kind, step.title) for step in found.steps] == [("new", "Press the lining")]
+    assert [(step.kind, step.title) for step in found.steps] == [("new", "Stiffen the flounce")]
     assert [(step.kind, step.title) for step in _between(_planned("larkspur", "M"), without).steps] == [
-        ("gone", "Press the lining")
+        ("gone", "Stiffen the flounce")
     ]
 
 
