@@ -46,7 +46,7 @@ def test_the_selvedges_stay_on_and_each_piece_is_told_which_edge_they_are(folded
 def test_the_far_lane_is_measured_from_its_own_selvedge() -> None:
     steps = _cutting(2, folded=False)
     (tape,) = _with("Stick a paper tape along the table", steps)
-    (far,) = _with("from the far selvedge, from end to end", steps)
+    (far,) = _with("from the far selvedge chalk a line from end to end", steps)
     assert _with("so that one selvedge lies level with the near edge", steps) == [tape + 1]
     assert _with("Cut along the far side of the tape: 1 lane.", steps) == [far - 1]
 

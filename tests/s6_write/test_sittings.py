@@ -8,12 +8,13 @@ import pytest
 from furbelow.garment.technique import Performed
 from furbelow.garment.workroom import Workroom
 from furbelow.order.chain import plan, prove
+from furbelow.s5_buy.hours import in_fives
 from furbelow.s6_write.guide.compose import compose
 
 from tests.demos.demos import NAMES, order, spec
 
 
-def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction], tuple[Performed, ...]]:
+def _stops(name: str, room: Workroom) -> tuple[list[str], list[int], tuple[Performed, ...]]:
     proved = prove(order(name, next(iter(spec(name).sizes)), room)).value
     assert proved is not None
     planned = plan(proved).value
@@ -22,7 +23,7 @@ def _stops(name: str, room: Workroom) -> tuple[list[str], list[Fraction], tuple[
     told = {operation.key: operation.stop for part in guide.parts for operation in part.operations}
     performed = planned.rehearsal.run.performed
     stops = [told.get(f"step-{done.step.written.index + 1}", "") for done in performed]
-    return stops, list(planned.shopping.minutes), tuple(performed)
+    return stops, [in_fives(each) for each in planned.shopping.minutes], tuple(performed)  # as they are told
 
 
 def _loose(done: Performed) -> bool:
@@ -35,12 +36,12 @@ def _loose(done: Performed) -> bool:
 @pytest.mark.parametrize("hours", [1, 2])
 def test_no_sitting_is_longer_than_asked_unless_the_work_can_not_be_left(name: str, hours: int) -> None:
     stops, minutes, performed = _stops(name, Workroom(sitting=Fraction(hours * 3600)))
-    sittings, spent, steps, begun = [], Fraction(0), 0, 0
+    sittings, spent, steps, begun = [], 0, 0, 0
     for stop, taken in zip(stops, minutes, strict=True):
         spent, steps = spent + taken, steps + 1
         if stop:
             sittings.append((spent, begun, begun + steps))
-            spent, steps, begun = Fraction(0), 0, begun + steps
+            spent, steps, begun = 0, 0, begun + steps
     assert sittings or sum(minutes) <= hours * 60
     # Gathers are sewn in the sitting in which they are drawn up, so a sitting may run over with those steps alone.
     for length, first, end in sittings:
