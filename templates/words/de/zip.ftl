@@ -22,11 +22,11 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] Mit der linken Stoffseite nach oben die Nahtzugabe auf der Seite des Rückens{ zip-number } über die Heftnaht zum Vorderteil hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. Von der oberen Kante bis zum Ende der Öffnung falten und den Bruch darunter auslaufen lassen.
-    [back] Mit der linken Stoffseite nach oben die Nahtzugabe der rechten Hälfte über die Heftnaht zur linken Hälfte hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. Von der oberen Kante bis zum Ende der Öffnung falten und den Bruch darunter auslaufen lassen.
-   *[either] Mit der linken Stoffseite nach oben die Nahtzugabe der unteren Seite über die Heftnaht zur anderen hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln. Von der oberen Kante bis zum Ende der Öffnung falten und den Bruch darunter auslaufen lassen.
+    [side] Mit der linken Stoffseite nach oben die Nahtzugabe auf der Seite des Rückens{ zip-number } über die Heftnaht zum Vorderteil hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
+    [back] Mit der linken Stoffseite nach oben die Nahtzugabe der rechten Hälfte über die Heftnaht zur linken Hälfte hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
+   *[either] Mit der linken Stoffseite nach oben die Nahtzugabe der unteren Seite über die Heftnaht zur anderen hin legen. Wieder zurückfalten, so dass ihr Bruch { $near } über die Heftnaht hinaussteht, und bügeln.
  }
-    .check = Der Bruch steht entlang der ganzen Öffnung { $near } über die Heftnaht hinaus, mit der rechten Stoffseite nach oben.
+    .check = Der Bruch steht entlang der ganzen Öffnung { $near } über die Heftnaht hinaus, mit der rechten Stoffseite nach oben, und läuft darunter aus.
     .remedy = Die Nahtzugabe aufklappen und neu bügeln.
 zip-press-coils = Den Reißverschluss öffnen. Beide Bänder mit der Spitze des Bügeleisens von innen bügeln, so dass die Zähnchen aufrecht stehen.
     .check = Die Nadel kommt dicht neben den Zähnchen herunter.

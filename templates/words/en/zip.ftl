@@ -22,11 +22,11 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] With the wrong side up, turn the margin on the side of the back{ zip-number } over the row of long stitches, towards the front. Fold it back on itself so that its fold stands { $near } beyond the row, and press it. Fold from the top edge to the end of the opening, and let the fold run out below it.
-    [back] With the wrong side up, turn the margin of the right half over the row of long stitches, towards the left half. Fold it back on itself so that its fold stands { $near } beyond the row, and press it. Fold from the top edge to the end of the opening, and let the fold run out below it.
-   *[either] With the wrong side up, turn the margin of the side beneath over the row of long stitches, towards the other. Fold it back on itself so that its fold stands { $near } beyond the row, and press it. Fold from the top edge to the end of the opening, and let the fold run out below it.
+    [side] With the wrong side up, turn the margin on the side of the back{ zip-number } over the row of long stitches, towards the front. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
+    [back] With the wrong side up, turn the margin of the right half over the row of long stitches, towards the left half. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
+   *[either] With the wrong side up, turn the margin of the side beneath over the row of long stitches, towards the other. Fold it back on itself so that its fold stands { $near } beyond the row, and press it.
  }
-    .check = The fold stands { $near } beyond the row all along the opening, right side up.
+    .check = The fold stands { $near } beyond the row all along the opening, right side up, and runs out below it.
     .remedy = Unfold the margin and press it again.
 zip-press-coils = Open the zip. With the tip of the iron press both tapes from the inside, so that the teeth stand up from them.
     .check = The needle can come down right beside the teeth.

@@ -22,11 +22,11 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] Con el revés hacia arriba, pasa el margen del lado de la espalda{ zip-number } por encima del hilván, hacia el delantero. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo. Dobla desde el borde superior hasta el final de la abertura y deja que el doblez se pierda por debajo.
-    [back] Con el revés hacia arriba, pasa el margen de la mitad derecha por encima del hilván, hacia la mitad izquierda. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo. Dobla desde el borde superior hasta el final de la abertura y deja que el doblez se pierda por debajo.
-   *[either] Con el revés hacia arriba, pasa el margen del lado de debajo por encima del hilván, hacia el otro. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo. Dobla desde el borde superior hasta el final de la abertura y deja que el doblez se pierda por debajo.
+    [side] Con el revés hacia arriba, pasa el margen del lado de la espalda{ zip-number } por encima del hilván, hacia el delantero. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
+    [back] Con el revés hacia arriba, pasa el margen de la mitad derecha por encima del hilván, hacia la mitad izquierda. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
+   *[either] Con el revés hacia arriba, pasa el margen del lado de debajo por encima del hilván, hacia el otro. Dóblalo sobre sí mismo de modo que su doblez sobresalga { $near } del hilván, y plánchalo.
  }
-    .check = El doblez sobresale { $near } del hilván a lo largo de toda la abertura, con el derecho hacia arriba.
+    .check = El doblez sobresale { $near } del hilván a lo largo de toda la abertura, con el derecho hacia arriba, y se pierde por debajo.
     .remedy = Despliega el margen y vuelve a plancharlo.
 zip-press-coils = Abre la cremallera. Con la punta de la plancha, plancha las dos cintas por dentro para que los dientes queden de pie.
     .check = La aguja baja justo al lado de los dientes.

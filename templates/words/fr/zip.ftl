@@ -22,11 +22,11 @@ zip-number = { $numbered ->
    *[no] { "" }
  }
 zip-fold-out = { $place ->
-    [side] L’envers vers le haut, rabattre la marge du côté du dos{ zip-number } par-dessus le bâti, vers le devant. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli. Plier du bord supérieur jusqu’à la fin de l’ouverture, et laisser le pli se perdre en dessous.
-    [back] L’envers vers le haut, rabattre la marge de la moitié droite par-dessus le bâti, vers la moitié gauche. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli. Plier du bord supérieur jusqu’à la fin de l’ouverture, et laisser le pli se perdre en dessous.
-   *[either] L’envers vers le haut, rabattre la marge du côté de dessous par-dessus le bâti, vers l’autre côté. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli. Plier du bord supérieur jusqu’à la fin de l’ouverture, et laisser le pli se perdre en dessous.
+    [side] L’envers vers le haut, rabattre la marge du côté du dos{ zip-number } par-dessus le bâti, vers le devant. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
+    [back] L’envers vers le haut, rabattre la marge de la moitié droite par-dessus le bâti, vers la moitié gauche. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
+   *[either] L’envers vers le haut, rabattre la marge du côté de dessous par-dessus le bâti, vers l’autre côté. La replier sur elle-même de façon que son pli dépasse le bâti de { $near }, et repasser ce pli.
  }
-    .check = Le pli dépasse le bâti de { $near } tout le long de l’ouverture, endroit dessus.
+    .check = Le pli dépasse le bâti de { $near } tout le long de l’ouverture, endroit dessus, et se perd en dessous.
     .remedy = Déplier la marge et la repasser à nouveau.
 zip-press-coils = Ouvrir la fermeture. De la pointe du fer, repasser les deux rubans sur l’envers pour que les dents se dressent.
     .check = L’aiguille descend tout contre les dents.
