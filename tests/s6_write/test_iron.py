@@ -10,12 +10,11 @@ import pytest
 from furbelow.garment.phrasing import Phrasing
 from furbelow.garment.technique import CautionKind, Instructions
 from furbelow.garment.workroom import Workroom
-from furbelow.resources import template
-from furbelow.techniques import _modules, technique_of
+from furbelow.techniques import technique_of
 from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP
 
 from tests.small_guide import small_guide, texts_of, tools_in
-from tests.techniques.every_technique_told import worked
+from tests.techniques.every_technique_told import as_written, worked
 from tests.techniques.small import work
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
@@ -170,12 +169,7 @@ NO_IRON = {
 
 def test_all_sentences_that_press_are_known_as_such() -> None:
     """A sentence of a technique presses if it says so, but for those that set the iron, and "press" of the hand."""
-    said = {}
-    for name in (*(module.replace("_", "-") for module in _modules()), "common"):
-        file = template(f"words/en/{name}.ftl")
-        text = file.read_text() if file.exists() else ""
-        for found in re.finditer(r"(?m)^([a-z][a-z-]*) = (.*(?:\n +(?![. ]).*)*)", text):
-            said[found[1]] = found[2]
+    said = as_written()
     sets = {name for name in said if name.startswith(("iron-", "press-title", "press-aim"))}
     pressing = {name for name, text in said.items() if re.search(r"\b[Pp]ress\b|\biron\b", text)}
     assert pressing - sets - NO_IRON == _ironed()

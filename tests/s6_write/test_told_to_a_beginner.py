@@ -8,16 +8,15 @@ from fractions import Fraction
 import pytest
 from furbelow.garment.technique import CautionKind
 from furbelow.garment.workroom import Workroom
-from furbelow.resources import template
 from furbelow.s6_write.guide.before_step import LINES
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.guide.letters import skips
 from furbelow.s6_write.words.kept_words import all_shipped
-from furbelow.techniques import _modules
 
 from tests.demos.demos import guide
 from tests.s6_write.test_iron import WAIST
 from tests.small_guide import FLOUNCED, FLOUNCED_STEPS, small_guide, texts_of, tools_in
+from tests.techniques.every_technique_told import as_written
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 MARKS = "Heat sets some markers"
@@ -106,12 +105,7 @@ NO_CLOTH = {
 
 
 def test_all_sentences_that_have_a_line_drawn_on_cloth_are_known_as_such() -> None:
-    said = {}
-    for name in (*(module.replace("_", "-") for module in _modules()), "common"):
-        file = template(f"words/en/{name}.ftl")
-        text = file.read_text() if file.exists() else ""
-        for found in re.finditer(r"(?m)^([a-z][a-z-]*) = (.*(?:\n +(?![. ]).*)*)", text):
-            said[found[1]] = found[2]
+    said = as_written()
     drawn = {name for name, text in said.items() if LINE.search(text)}
     within = {name for name, text in said.items() if "{ ring-cut-end-lines }" in text}
     assert (drawn | within) - NO_CLOTH == LINES

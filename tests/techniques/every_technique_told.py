@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from functools import cache
 
 from furbelow.garment.phrasing import Phrasing
+from furbelow.resources import template
 from furbelow.s6_write.words.said_step import SaidStep, said_step
 from furbelow.s6_write.words.words import Words
+from furbelow.techniques import _modules
 
 from tests.techniques.small import Worked, work
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
@@ -16,6 +19,18 @@ from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPP
 @cache
 def worked() -> tuple[Worked, ...]:
     return tuple(work(pieces, steps, own=OWN, materials=SUPPLIES) for pieces, steps in GARMENTS.values())
+
+
+@cache
+def as_written() -> Mapping[str, str]:
+    """What each message of a technique says in English, as it stands in the file, by its name; those said in common too."""
+    said = {}
+    for name in (*(module.replace("_", "-") for module in _modules()), "common"):
+        file = template(f"words/en/{name}.ftl")
+        text = file.read_text() if file.exists() else ""
+        for found in re.finditer(r"(?m)^([a-z][a-z-]*) = (.*(?:\n +(?![. ]).*)*)", text):
+            said[found[1]] = found[2]
+    return said
 
 
 @cache
