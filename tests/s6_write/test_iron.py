@@ -7,14 +7,12 @@ from fractions import Fraction
 from functools import cache
 
 import pytest
-from furbelow.garment.phrasing import Phrasing
-from furbelow.garment.technique import CautionKind, Instructions
+from furbelow.garment.technique import CautionKind
 from furbelow.garment.workroom import Workroom
-from furbelow.techniques import technique_of
 from furbelow.techniques.shared.iron import IRON_SET, SET_BY_STEP
 
 from tests.small_guide import small_guide, texts_of, tools_in
-from tests.techniques.every_technique_told import as_written, worked
+from tests.techniques.every_technique_told import as_written, instructions_in, worked
 from tests.techniques.small import work
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
@@ -178,13 +176,8 @@ def test_all_sentences_that_press_are_known_as_such() -> None:
 @cache
 def _ironed() -> frozenset[str]:
     """All that techniques declare to be done with the iron in hand."""
-    told = set()
-    for garment in (*worked(), work(*FOLDED, materials=SUPPLIES)):
-        say = Phrasing(garment.solved, garment.room)
-        for done in garment.performed:
-            said = technique_of(done.step.written).instructions(done, say)
-            told |= set(said.ironed) if isinstance(said, Instructions) else set()
-    return frozenset(told)
+    garments = (*worked(), work(*FOLDED, materials=SUPPLIES))
+    return frozenset(name for told in instructions_in(garments) for name in told.ironed)
 
 
 FOLDED = (

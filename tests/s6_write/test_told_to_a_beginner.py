@@ -8,7 +8,6 @@ from fractions import Fraction
 import pytest
 from furbelow.garment.technique import CautionKind
 from furbelow.garment.workroom import Workroom
-from furbelow.s6_write.guide.before_step import LINES
 from furbelow.s6_write.guide.guide import Guide
 from furbelow.s6_write.guide.letters import skips
 from furbelow.s6_write.words.kept_words import all_shipped
@@ -16,7 +15,7 @@ from furbelow.s6_write.words.kept_words import all_shipped
 from tests.demos.demos import guide
 from tests.s6_write.test_iron import WAIST
 from tests.small_guide import FLOUNCED, FLOUNCED_STEPS, small_guide, texts_of, tools_in
-from tests.techniques.every_technique_told import as_written
+from tests.techniques.every_technique_told import as_written, instructions_in, worked
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
 
 MARKS = "Heat sets some markers"
@@ -96,6 +95,7 @@ def test_a_zigzag_is_tried_once_on_each_cloth() -> None:
 
 LINE = re.compile(r"\b(?:[Dd]raw|[Cc]halk|[Rr]ule)\b[^.]*\blines?\b")
 NO_CLOTH = {
+    "eyelets-cross",
     "insert-elastic-line",
     "insert-elastic-mark-flat",
     "insert-elastic-mark-lap",
@@ -107,8 +107,10 @@ NO_CLOTH = {
 def test_all_sentences_that_have_a_line_drawn_on_cloth_are_known_as_such() -> None:
     said = as_written()
     drawn = {name for name, text in said.items() if LINE.search(text)}
-    within = {name for name, text in said.items() if "{ ring-cut-end-lines }" in text}
-    assert (drawn | within) - NO_CLOTH == LINES
+    inside = {"ring-cut-end-lines", "eyelets-cross"}
+    within = {name for name, text in said.items() if any(f"{{ {other} }}" in text for other in inside)}
+    ruled = {name for told in instructions_in(worked()) for name in told.ruled}
+    assert (drawn | within) - NO_CLOTH == ruled
 
 
 def test_what_stands_for_a_line_on_net_is_told_before_the_first() -> None:

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cache
 
 from furbelow.garment.phrasing import Phrasing
+from furbelow.garment.technique import Instructions
 from furbelow.resources import template
 from furbelow.s6_write.words.said_step import SaidStep, said_step
 from furbelow.s6_write.words.words import Words
-from furbelow.techniques import _modules
+from furbelow.techniques import _modules, technique_of
 
 from tests.techniques.small import Worked, work
 from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPPLIES
@@ -19,6 +20,16 @@ from tests.techniques.test_every_technique_in_a_guide import GARMENTS, OWN, SUPP
 @cache
 def worked() -> tuple[Worked, ...]:
     return tuple(work(pieces, steps, own=OWN, materials=SUPPLIES) for pieces, steps in GARMENTS.values())
+
+
+def instructions_in(garments: Iterable[Worked]) -> Iterator[Instructions]:
+    """Those of each step, but for what a maker tells in her own words."""
+    for garment in garments:
+        say = Phrasing(garment.solved, garment.room)
+        for done in garment.performed:
+            told = technique_of(done.step.written).instructions(done, say)
+            if isinstance(told, Instructions):
+                yield told
 
 
 @cache

@@ -252,6 +252,7 @@ class Instructions(NamedTuple):
     pressed: the pieces that the iron touches, where these are fewer than the step works on.
     waits: actions that come before anything is set up for the step, for they take a night.
     ironed: messages of actions that are done with the hot iron in hand; before the first of them it is set.
+    ruled: messages of actions that have a line drawn on the cloth, which does not show on net.
     """
 
     title: str
@@ -263,6 +264,7 @@ class Instructions(NamedTuple):
     pressed: tuple[str, ...] = ()
     waits: tuple[Action, ...] = ()
     ironed: tuple[str, ...] = ()
+    ruled: tuple[str, ...] = ()
 
 
 class OwnAction(NamedTuple):

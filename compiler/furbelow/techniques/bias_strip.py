@@ -124,6 +124,7 @@ class BiasStripCut:
             tools,
             (piece,),
             ironed=("bias-strip-first-seam", "bias-strip-second-seam"),
+            ruled=("bias-strip-cut-across", "bias-strip-lines"),
         )
 
 

@@ -242,6 +242,7 @@ class BustleTapes:
             values,
             cautions,
             (Tool.PINS, Tool.HAND_NEEDLE, Tool.SMALL_SAFETY_PINS),
+            ruled=("bustle-tapes-lines", "bustle-tapes-middle"),
         )
 
 

@@ -188,6 +188,7 @@ class SewDarts:
             cautions,
             (Tool.PINS, *iron_tools(done, say)),
             ironed=("darts-press",),
+            ruled=("darts-legs",),
         )
 
 

@@ -144,7 +144,9 @@ class DippedHem:
             "off": Length(facts.length / 50, "about"),
         }
         actions = tuple(Action(message, edge.copies) for message in _MESSAGES)
-        return Instructions("dipped-hem-title", "dipped-hem-aim", actions, values, (SHORT_BITES,))
+        return Instructions(
+            "dipped-hem-title", "dipped-hem-aim", actions, values, (SHORT_BITES,), ruled=("dipped-hem-line",)
+        )
 
 
 _MESSAGES = (

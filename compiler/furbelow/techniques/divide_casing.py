@@ -105,7 +105,7 @@ class DivideCasing:
         }
         sew = "divide-casing-sew-gap" if casing.left_open else "divide-casing-sew"
         actions = (Action("divide-casing-mark"), Action(sew))
-        return Instructions("divide-casing-title", "divide-casing-aim", actions, values)
+        return Instructions("divide-casing-title", "divide-casing-aim", actions, values, ruled=("divide-casing-mark",))
 
 
 def _not_to_divide(step: Step, casing: Casing, count: Fraction) -> Fault | None:

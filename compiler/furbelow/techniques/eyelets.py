@@ -209,7 +209,15 @@ class Eyelets:
         tools = (*_TOOLS[kind], *(iron_tools(done, say, piece) if backing else ()))
         cautions = (*iron, *_CAUTIONS[kind])
         return Instructions(
-            "eyelets-title", "eyelets-aim", actions, values, cautions, tools, (piece,), ironed=("eyelets-patch-iron",)
+            "eyelets-title",
+            "eyelets-aim",
+            actions,
+            values,
+            cautions,
+            tools,
+            (piece,),
+            ironed=("eyelets-patch-iron",),
+            ruled=("eyelets-mark-flat", "eyelets-mark-panel", "eyelets-mark-ring"),
         )
 
 

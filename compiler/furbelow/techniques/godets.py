@@ -198,6 +198,7 @@ class Godets:
             cautions,
             (Tool.PINS, *iron_tools(done, say)),
             ironed=("godets-other",),
+            ruled=("godets-mark",),
         )
 
 

@@ -131,7 +131,14 @@ class Gores:
             else Action("gores-name-both" if gore.both else "gores-name", len(gore.rows))
         )
         aim = "gores-aim-differ" if differ else "gores-aim"
-        return Instructions("gores-title", aim, tuple(actions), values, (SHEARS,))
+        return Instructions(
+            "gores-title",
+            aim,
+            tuple(actions),
+            values,
+            (SHEARS,),
+            ruled=("gores-draw-row", "gores-mark-one", "gores-mark-pair"),
+        )
 
 
 def row_said(gore: Gore, row: Row) -> Values:

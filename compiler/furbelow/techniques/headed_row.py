@@ -206,7 +206,9 @@ class HeadedRow:
             "frill-off": Length(FRILL_OFF, "about"),
             "stitch": Stitch(say.room.seam_stitch),
         }
-        return Instructions("headed-row-title", "headed-row-aim", actions, values, (PINS_OUT,), (Tool.PINS,))
+        return Instructions(
+            "headed-row-title", "headed-row-aim", actions, values, (PINS_OUT,), (Tool.PINS,), ruled=("line-across",)
+        )
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, say: Phrasing, edge: Edge, line: Edge) -> Fault | None:

@@ -179,6 +179,7 @@ class LappedSeam:
             tools,
             over.pieces,
             ironed=("lapped-seam-fold",),
+            ruled=("lapped-seam-line",),
         )
 
 

@@ -97,7 +97,9 @@ class LevelWaist:
             "lowest": Things(tuple(lowest)),
             **amounts_said(taken),
         }
-        return Instructions("level-waist-title", "level-waist-aim", tuple(actions), values, (SHORT_BITES,))
+        return Instructions(
+            "level-waist-title", "level-waist-aim", tuple(actions), values, (SHORT_BITES,), ruled=("level-waist-line",)
+        )
 
 
 def taken_up(step: SolvedStep, rounding: Fraction) -> Places:

@@ -135,7 +135,13 @@ class RingCut:
             Action(message, ring.rectangles(copies) if at < drawn else copies) for at, message in enumerate(messages)
         )
         return Instructions(
-            "ring-cut-title", "ring-cut-aim", actions, values, (ARC,), (Tool.LARGE_PAPER,) if on_paper else ()
+            "ring-cut-title",
+            "ring-cut-aim",
+            actions,
+            values,
+            (ARC,),
+            (Tool.LARGE_PAPER,) if on_paper else (),
+            ruled=("ring-cut-centre", "ring-cut-centre-beyond", "ring-cut-ends", "ring-cut-ends-wide"),
         )
 
 

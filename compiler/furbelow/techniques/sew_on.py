@@ -173,7 +173,9 @@ class SewOn:
             "seam-width": Length(step.mm("seam")),
             "stitch": Stitch(done.sewn[0].stitch),
         }
-        return Instructions("sew-on-title", "sew-on-aim", actions, values, (PINS_OUT,), (Tool.PINS,))
+        return Instructions(
+            "sew-on-title", "sew-on-aim", actions, values, (PINS_OUT,), (Tool.PINS,), ruled=("line-across",)
+        )
 
 
 def _not_to_sew_on(bench: Bench, step: SolvedStep, solved: Solved, edge: Edge, on: str) -> Fault | None:

@@ -146,7 +146,15 @@ class Slit:
         title, aim = ("slit-title", "slit-aim") if kind == SLIT else ("slit-title-vent", "slit-aim-vent")
         cautions, tools = (PINS_OUT, iron_hot(done, say)), iron_tools(done, say, piece)
         return Instructions(
-            title, aim, actions, values, cautions, tools, (piece,), ironed=("slit-press", "slit-press-vent")
+            title,
+            aim,
+            actions,
+            values,
+            cautions,
+            tools,
+            (piece,),
+            ironed=("slit-press", "slit-press-vent"),
+            ruled=("slit-across-vent",),
         )
 
 

@@ -22,31 +22,6 @@ CLEAR = Fraction(20)  # mm from a cut edge: beyond every seam margin; house rule
 PRACTICE = Fraction(200)  # mm of offcut
 LEFT_ON = Fraction(10)  # minutes that a hot iron waits; house rule, maker to confirm
 TRIAL = Fraction(100)  # mm of a first seam, with a new needle
-# Sentences that have a line drawn on the cloth. A test holds them to what is said.
-LINES = frozenset(
-    {
-        "bias-strip-cut-across",
-        "bias-strip-lines",
-        "bustle-tapes-lines",
-        "bustle-tapes-middle",
-        "darts-legs",
-        "dipped-hem-line",
-        "divide-casing-mark",
-        "eyelets-cross",
-        "godets-mark",
-        "gores-draw-row",
-        "gores-mark-one",
-        "gores-mark-pair",
-        "lapped-seam-line",
-        "level-waist-line",
-        "line-across",
-        "ring-cut-centre",
-        "ring-cut-centre-beyond",
-        "ring-cut-ends",
-        "ring-cut-ends-wide",
-        "slit-across-vent",
-    }
-)
 _AT_MACHINE = (SetUp.STRAIGHT, SetUp.ZIGZAG)
 
 
@@ -96,7 +71,7 @@ def _lines_on_net(
     """What stands for a line on each net, before the first step that has one drawn on it."""
 
     def ruled(step: int) -> Iterator[str]:
-        if any(action.mark in LINES for action in told[step].actions):
+        if any(action.ruled for action in told[step].actions):
             cloths = (words.say.solved.pieces[piece].piece.cloth.text for piece in performed[step].touches)
             yield from (cloth for cloth in cloths if is_net(words.say.solved, cloth))
 

@@ -25,7 +25,7 @@ class SaidAction(NamedTuple):
 
     copies: on how many pieces it is done before the next sentence.
     run: of several sentences that are all done on one piece, and then on the next.
-    ironed: done with the hot iron in hand.
+    ironed: done with the hot iron in hand. ruled: it has a line drawn on the cloth.
     until: the number of the last of them, at the first of a run; else 0.
     """
 
@@ -38,6 +38,7 @@ class SaidAction(NamedTuple):
     copies: int = 1
     run: bool = False
     ironed: bool = False
+    ruled: bool = False
     until: int = 0
 
 
@@ -79,7 +80,7 @@ def said_step(done: Performed, words: Words) -> SaidStep:
 
 def _said(action: Action, told: Instructions, words: Words) -> SaidAction:
     said = said_action(action.message, {**told.values, **action.values}, words)
-    said = said._replace(ironed=action.message in told.ironed)
+    said = said._replace(ironed=action.message in told.ironed, ruled=action.message in told.ruled)
     if action.chain:
         return said._replace(chain=words.said(action.chain))
     return said._replace(copies=action.copies, run=action.run and action.copies > 1)
